@@ -59,9 +59,9 @@ QStringList withCounts(const QStringList& given, const QList<Option>& known) {
 
 /// The words with Qt's parser, one more at a time: so a fault is told of the word that makes it, which the
 /// parser's own words don't name ("Unknown options: e, l, p").
-class Words {
+class GivenWords {
 public:
-    Words(const QStringList& given, const QList<Option>& known)
+    GivenWords(const QStringList& given, const QList<Option>& known)
         : m_given(withCounts(given, known)), m_known(known) {
         m_parser.setSingleDashWordOptionMode(QCommandLineParser::ParseAsLongOptions);
         m_parser.addOption(QCommandLineOption(QStringList{QStringLiteral("h"), QStringLiteral("help")}));
@@ -139,7 +139,7 @@ private:
 } // namespace
 
 std::variant<Arguments, QString> parseArguments(const QStringList& given, const QList<Option>& known) {
-    Words words(given, known);
+    GivenWords words(given, known);
     if (auto fault = words.fault())
         return *fault;
     return words.arguments();

@@ -80,11 +80,9 @@ int openWindow(int argc, char** argv) {
     const auto application = applicationOnDisplay(argc, argv, arguments);
     if (const auto status = withoutFonts())
         return *status;
-    MainWindow window;
+    MainWindow window(arguments.files.isEmpty() ? QString() : arguments.files[0]);
     const EndedFromOutside endings([&] { window.keepUnsavedWork(); }, [&] { window.leaveUnsavedWork(); });
     window.show();
-    if (!arguments.files.isEmpty())
-        window.openOrBegin(arguments.files[0]);
     const int status = application->exec();
     return endings.signal() == 0 ? status : 128 + endings.signal(); // as a shell says it
 }

@@ -203,13 +203,13 @@ std::variant<SheetRequest, QString> requestIn(const Arguments& arguments) {
 
 /// What the signals that end a program set; asked between two problems, so that nothing is left behind.
 SheetWork work;
-volatile std::sig_atomic_t interrupted = 0;
-void interrupt(int signal) {
-    interrupted = signal;
+volatile std::sig_atomic_t interruptedSheetBy = 0;
+void interruptSheet(int signal) {
+    interruptedSheetBy = signal;
     work.isCancelled = true; // lock-free, so a signal may
 }
 
-/// The sheet that is asked for; a fault, or empty: interrupted.
+/// The sheet that is asked for; a fault, or empty: interruptedSheetBy.
 using Made = std::variant<ProblemSheet, QString>;
 Made requestedSheet(const Arguments& arguments) {
     const auto read = requestIn(arguments);
@@ -236,7 +236,7 @@ Made ownSheet(const Arguments& arguments) {
 int makeProblems(const Arguments& arguments) {
     const QString out = arguments.value(QStringLiteral("-o"));
     for (const int signal : {SIGINT, SIGTERM, SIGHUP})
-        std::signal(signal, interrupt);
+        std::signal(signal, interruptSheet);
     NewFolder folder(out);
     if (const auto& fault = folder.fault())
         return complain(QStringLiteral("problems: ") + out + ": " + fault->message);
@@ -246,8 +246,8 @@ int makeProblems(const Arguments& arguments) {
         return complain(QStringLiteral("problems: ") + *fault);
     auto error =
         fault ? std::nullopt : writeSheet(std::get<ProblemSheet>(made), lookIn(arguments), folder, work);
-    if (interrupted != 0)
-        return 128 + static_cast<int>(interrupted); // as a shell says that a signal ended it
+    if (interruptedSheetBy != 0)
+        return 128 + static_cast<int>(interruptedSheetBy); // as a shell says that a signal ended it
     if (!error)
         error = folder.finish();
     return error ? complain(QStringLiteral("problems: ") + out + ": " + error->message) : kDone;

@@ -143,7 +143,7 @@ bool isTable(const Arguments& arguments) {
 }
 
 /// What is wrong with the options together; empty: nothing.
-QString clash(const Arguments& arguments) {
+QString clashOfReport(const Arguments& arguments) {
     for (const char* option : {"--rounding", "--method", "--adding", "--uncertainty", "--normal",
                                "--more-after-one", "--no-solution", kTolerancesOption})
         if (isTable(arguments) && arguments.has(QLatin1String(option)))
@@ -237,7 +237,7 @@ int reportMany(const Arguments& arguments) {
 
 int report(const Arguments& arguments) {
     const QString out = arguments.value(QStringLiteral("-o"));
-    if (const QString fault = clash(arguments); !fault.isEmpty())
+    if (const QString fault = clashOfReport(arguments); !fault.isEmpty())
         return complain(QStringLiteral("report: ") + fault);
     if (isTable(arguments))
         return table(arguments);
@@ -259,7 +259,7 @@ int report(const Arguments& arguments) {
 }
 
 /// Fonts, which a figure needs, cost a start several times that of the bare text.
-std::unique_ptr<QCoreApplication> applicationFor(const Arguments& arguments, int& argc, char** argv) {
+std::unique_ptr<QCoreApplication> applicationForReport(const Arguments& arguments, int& argc, char** argv) {
     qputenv("QT_QPA_PLATFORM", "offscreen"); // a verb needs no display server
     if (isHandout(arguments))
         return std::make_unique<QGuiApplication>(argc, argv);
@@ -275,7 +275,7 @@ int runReport(int argc, char** argv) {
     const auto& arguments = std::get<Arguments>(parsed);
     if (arguments.help)
         return writeOut(kReportHelp, {});
-    const auto application = applicationFor(arguments, argc, argv);
+    const auto application = applicationForReport(arguments, argc, argv);
     if (qobject_cast<QGuiApplication*>(application.get()))
         if (const auto status = withoutFonts())
             return *status;

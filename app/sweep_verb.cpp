@@ -159,7 +159,7 @@ int runOn(const Arguments& arguments) {
 }
 
 /// Fonts, which only the plot needs, cost a start several times that of the bare numbers.
-std::unique_ptr<QCoreApplication> applicationFor(const Arguments& arguments, int& argc, char** argv) {
+std::unique_ptr<QCoreApplication> applicationForSweep(const Arguments& arguments, int& argc, char** argv) {
     qputenv("QT_QPA_PLATFORM", "offscreen"); // a verb needs no display server
     if (arguments.value(QStringLiteral("--as")) == QLatin1String("svg"))
         return std::make_unique<QGuiApplication>(argc, argv);
@@ -175,7 +175,7 @@ int runSweep(int argc, char** argv) {
     const auto& arguments = std::get<Arguments>(parsed);
     if (arguments.help)
         return writeOut(kSweepHelp, {});
-    const auto application = applicationFor(arguments, argc, argv);
+    const auto application = applicationForSweep(arguments, argc, argv);
     if (qobject_cast<QGuiApplication*>(application.get()))
         if (const auto status = withoutFonts())
             return *status;

@@ -90,7 +90,7 @@ void writeOtherUnchanged(Writer& w) {
         w.line(directionId(kSumVector), LineKind::turn, w.way(rest));
 }
 
-void writeMagnitudes(const Flat& f) {
+void writeFlatMagnitudes(const Flat& f) {
     if (f.length(f.k) > 0)
         return writeTwoMagnitudes(f.w, f.r);
     for (const std::size_t i : f.r.sought) // there is nothing of which they could be a part
@@ -201,7 +201,7 @@ void writeFlat(Writer& w, const Reduction& reduction) {
     switch (w.solved.family) {
     case Family::twoMagnitudes:
         writeSenses(w);
-        return writeMagnitudes(f);
+        return writeFlatMagnitudes(f);
     case Family::magnitudeAndDirection:
         return writeMagnitudeAndDirection(f);
     case Family::twoDirections:

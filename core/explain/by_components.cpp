@@ -395,7 +395,7 @@ void writeReaches(Board& board, const Equations& e) {
 }
 
 /// How the components along the known vector and across it become those along x and y.
-Prose turnedBack(const Board& board, const Equations& e) {
+Prose turnedBackBoth(const Board& board, const Equations& e) {
     const Vector &u = e.side(e.u), &known = e.known();
     const Formula angle = board.symbolOf(e.fromX(e.k));
     const auto quotient = [&](What axis, const char* function) {
@@ -415,7 +415,7 @@ void writeTwoWays(Board& board, const Equations& e) {
     for (std::size_t i = 0; i < board.solved.solutions.size(); ++i) {
         Step& step = answerStep(board, i);
         if (i == 0)
-            step.reasoning.push_back(turnedBack(board, e));
+            step.reasoning.push_back(turnedBackBoth(board, e));
         for (const std::size_t side : {e.u, e.v}) {
             const Vector& vector = board.in(i, e.r.side[side]);
             step.parts.push_back(part(FigurePart::Kind::direction, vector.index));

@@ -17,10 +17,6 @@ bool isSame(double a, double b) {
     return std::abs(a - b) <= kSame * std::max(std::abs(a), std::abs(b));
 }
 
-const SolvedForce& vectorIn(const Solution& solution, int vector) {
-    return vector == kSumIndex ? solution.sum : solution.forces[static_cast<std::size_t>(vector)];
-}
-
 const tolerance::AnswerRange* rangeOf(const CaseState& state, std::size_t answer) {
     return answer < state.ranges.size() ? &state.ranges[answer] : nullptr;
 }

@@ -18,12 +18,8 @@ namespace {
 
 const char* const kDash = "\u2013";
 /// A difference so much smaller than the values is none.
-constexpr double kNothing = 1e-12;
+constexpr double kNoDifference = 1e-12;
 constexpr int kMostPlaces = 9; ///< a last place further from the point is told in figures instead
-
-const SolvedForce& vectorIn(const Solution& solution, int vector) {
-    return vector == kSumIndex ? solution.sum : solution.forces[static_cast<std::size_t>(vector)];
-}
 
 QuantityId idOf(int vector, CasePart part) {
     const VectorId id = vectorId(vector);
@@ -48,7 +44,7 @@ std::string withSign(double value, std::string shown) {
 std::string forceDifference(double from, double to, const Sketch& sketch) {
     const double larger = std::max(std::abs(from), std::abs(to)), difference = to - from;
     const std::string unit = ' ' + std::string(symbolOf(sketch.forceUnit));
-    if (larger == 0 || std::abs(difference) <= kNothing * larger)
+    if (larger == 0 || std::abs(difference) <= kNoDifference * larger)
         return '0' + unit;
     const int last = static_cast<int>(std::floor(std::log10(larger))) + 1 - figuresOf(larger, sketch);
     if (std::abs(last) > kMostPlaces)
@@ -61,7 +57,7 @@ std::string forceDifference(double from, double to, const Sketch& sketch) {
 
 std::string angleDifference(double from, double to, const Sketch& sketch) {
     const double difference = normalized(to - from, sketch.angleUnit);
-    if (std::abs(difference) <= kNothing * turnIn(sketch.angleUnit))
+    if (std::abs(difference) <= kNoDifference * turnIn(sketch.angleUnit))
         return shownAngle(0, sketch);
     return withSign(difference, shownAngle(difference, sketch));
 }

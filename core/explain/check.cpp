@@ -17,7 +17,7 @@ namespace tailpoint::explaining {
 
 namespace {
 
-constexpr std::size_t kMostWritten = 4; ///< forces whose components are written out in the check
+constexpr std::size_t kMostForcesWritten = 4; ///< forces whose components are written out in the check
 constexpr std::size_t kMostTurned = 12; ///< the same with turned axes
 
 bool isLong(const Vector& vector) {
@@ -410,8 +410,8 @@ Carried turnedLines(const Board& board) {
 void writeCheck(Board& board) {
     const bool byTable = board.solved.family == Family::closePolygon && board.hasStep(StepKey::components) &&
                          board.sought() != nullptr && board.found(board.sought()->id).direction;
-    const bool isTurned = byTable || (sumAsked(board) && board.forces().size() > kMostWritten);
-    const bool many = isTurned || board.forces().size() > kMostWritten;
+    const bool isTurned = byTable || (sumAsked(board) && board.forces().size() > kMostForcesWritten);
+    const bool many = isTurned || board.forces().size() > kMostForcesWritten;
     const auto title = [&] {
         if (isTurned)
             return SENTENCE("solution", "Check by turned axes");

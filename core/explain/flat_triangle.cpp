@@ -24,7 +24,7 @@ struct FlatTriangle : Triangle {
     std::size_t onCircle() const { return sought(0).sizeGiven ? r.sought[0] : r.sought[1]; }
 };
 
-bool isShown(const Board& board, const QuantityId& line) {
+bool isFlatShown(const Board& board, const QuantityId& line) {
     return std::any_of(board.worked.steps.begin(), board.worked.steps.end(), [&](const Step& step) {
         return std::find(step.lines.begin(), step.lines.end(), line) != step.lines.end();
     });
@@ -36,7 +36,7 @@ void showLines(const Board& board, Step& step) {
         const bool isTold = id.what == What::opposite || id.what == What::between || id.what == What::along ||
                             id.what == What::magnitude || id.what == What::direction;
         const bool hasNoWay = id.what == What::direction && board.at(id.of).magnitude == 0; // K that vanishes
-        if (!isTold || hasNoWay || board.carried.find(id) == nullptr || isShown(board, id))
+        if (!isTold || hasNoWay || board.carried.find(id) == nullptr || isFlatShown(board, id))
             continue;
         if (id.what == What::between)
             step.reasoning.push_back(tailsNamed(board, id));

@@ -5,15 +5,11 @@ namespace tailpoint {
 
 namespace {
 
-const SolvedForce& solvedIn(const Solution& solution, int index) {
-    return index == kSumIndex ? solution.sum : solution.forces[static_cast<std::size_t>(index)];
-}
-
 /// 0 where both answers have the quantity in common.
 template <class Same>
 std::uint8_t numberOf(const Solved& solved, std::size_t answer, int index, Same same) {
     const auto& all = solved.solutions;
-    return all.size() < 2 || same(solvedIn(all[0], index), solvedIn(all[1], index))
+    return all.size() < 2 || same(vectorIn(all[0], index), vectorIn(all[1], index))
                ? std::uint8_t{0}
                : static_cast<std::uint8_t>(answer + 1);
 }

@@ -26,7 +26,7 @@ Prose angleTold(const Board& board, const AngleForm& angle, const QuantityId& di
 }
 
 /// "at θ_P = 25.0°", "along run : rise = 3 : 4", "in the direction θ_Q, to find".
-Prose wayTold(const Board& board, const Vector& vector) {
+Prose givenWayTold(const Board& board, const Vector& vector) {
     const Direction& given = board.given(vector.id).direction;
     if (!vector.wayGiven)
         return board.say(SENTENCE("solution", "in the direction {theta}, to find"), "theta", vector.theta);
@@ -77,7 +77,7 @@ Prose described(const Board& board, const Vector& vector) {
                          ? SENTENCE("solution", "{size} {way} (line of action alone: either sense will do)")
                          : SENTENCE("solution", "{size} {way}"),
                      "size", size, "way",
-                     withToleranceTold(board, wayTold(board, vector),
+                     withToleranceTold(board, givenWayTold(board, vector),
                                        shownTolerance(board.given(vector.id).direction, board.sketch)));
 }
 
@@ -186,7 +186,7 @@ Prose actingOf(const Board& board, const Vector& force) {
         return board.say(SENTENCE("solution", "{force}, exerted by what pulls in a direction to be found, "
                                               "away from the point."),
                          "force", force.vector);
-    const Prose way = wayTold(board, force);
+    const Prose way = givenWayTold(board, force);
     if (!force.sizeGiven)
         return board.say(SENTENCE("solution", "{force}, exerted by what is attached {way}, assumed to act "
                                               "away from the point."),

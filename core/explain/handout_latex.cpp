@@ -24,12 +24,12 @@ constexpr std::string_view kPreamble = R"(\documentclass[11pt,fleqn]{article}
 \newcommand{\trap}[1]{\par\smallskip\begin{tabular}{@{\quad}|@{\quad}p{0.85\textwidth}}\small #1\end{tabular}\par}
 )";
 
-constexpr std::size_t kWidest = 60; ///< characters of a sum that stand in a line
+constexpr std::size_t kWidestLatex = 60; ///< characters of a sum that stand in a line
 
 /// A long sum's later rows stand under its first.
 std::string brokenSum(const Formula& formula) {
     std::string out;
-    for (const Formula& row : explaining::rowsOf(formula, kWidest)) {
+    for (const Formula& row : explaining::rowsOf(formula, kWidestLatex)) {
         out += out.empty() ? "" : " \\\\\n  &\\quad {}";
         out += toLatex(row);
     }
@@ -53,7 +53,7 @@ void appendRow(std::string& out, const std::vector<Formula>& row) {
     out += " \\\\\n";
 }
 
-void appendTable(std::string& out, const Table& table) {
+void appendLatexTable(std::string& out, const Table& table) {
     out += "\\par\\smallskip\\quad\\begin{tabular}{l" + std::string(table.head.size() - 1, 'r') + "}\n";
     appendRow(out, table.head);
     out += "\\hline\n";
@@ -76,11 +76,11 @@ void appendWorkings(std::string& out, const std::vector<Working>& workings) {
     out += "\n\\end{align*}\n";
 }
 
-void appendStep(std::string& out, const Step& step) {
+void appendLatexStep(std::string& out, const Step& step) {
     out += "\\step{" + latexEscaped(step.title) + "}\n";
     appendParagraphs(out, step.reasoning);
     if (step.table)
-        appendTable(out, *step.table);
+        appendLatexTable(out, *step.table);
     appendWorkings(out, step.workings);
     appendParagraphs(out, step.conclusion);
     for (const Prose& note : step.notes)
@@ -91,7 +91,7 @@ void appendStatement(std::string& out, const Handout& handout) {
     if (!handout.given.sentence.pieces.empty())
         out += toLatex(handout.given.sentence) + "\n\n";
     if (handout.given.table)
-        appendTable(out, *handout.given.table);
+        appendLatexTable(out, *handout.given.table);
     if (!handout.question.empty())
         out += toLatex(proseOf(handout.question)) + "\n\n";
 }
@@ -157,14 +157,14 @@ std::string toLatex(const Handout& handout) {
     for (const HandoutPart& part : partsOf(handout)) {
         out += "\\heading{" + latexEscaped(part.heading) + "}{" + std::to_string(part.first - 1) + "}\n";
         for (const Step* step : part.steps)
-            appendStep(out, *step);
+            appendLatexStep(out, *step);
     }
     for (std::size_t i = 0; i < handout.limits.size(); ++i)
         appendLimits(out, handout, i);
     for (const auto* tables : {&handout.legs, &handout.tables})
         for (const TableTold& told : *tables) {
             out += "\\medskip\\textbf{" + latexEscaped(told.heading) + "}\\par\\nopagebreak\n";
-            appendTable(out, told.table);
+            appendLatexTable(out, told.table);
             appendParagraphs(out, told.remarks);
         }
     if (!handout.caution.empty())

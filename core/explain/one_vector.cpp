@@ -106,7 +106,7 @@ void writeMissingByTable(Board& board, const Vector& missing) {
 
 namespace {
 
-constexpr std::size_t kMostWritten = 6; ///< magnitudes of a bound that is written out
+constexpr std::size_t kMostEntriesWritten = 6; ///< magnitudes of a bound that is written out
 
 /// All that is known beside the vector sought, the greatest first.
 std::vector<const Vector*> knownVectors(const Board& board) {
@@ -151,7 +151,7 @@ void writePolygonBounds(Board& board, Step& step, const Vector& sought,
     };
     const Formula low = board.bound(std::max(least, 0.0)), high = board.bound(all);
     Working working{{}, {}, {}, bounds(low, high)};
-    if (known.size() <= kMostWritten)
+    if (known.size() <= kMostEntriesWritten)
         working.general = bounds(bound(known, false), bound(known, true));
     step.workings.push_back(std::move(working));
     board.expected = {sought.sizeId, hasLeast ? std::optional(low) : std::nullopt, high};

@@ -17,7 +17,7 @@ constexpr std::string_view kIs = " = ";
 Words word(std::string text) {
     return {std::move(text), false, false};
 }
-Sentence symbol(std::string name) {
+Sentence symbolSaid(std::string name) {
     return {{std::move(name), true, false}};
 }
 Sentence quantity(std::string shown) {
@@ -77,7 +77,7 @@ public:
     Sentence listed(const std::vector<std::string>& names) const {
         std::vector<Sentence> items;
         for (const std::string& name : names)
-            items.push_back(symbol(name));
+            items.push_back(symbolSaid(name));
         return listed(std::move(items));
     }
     static Sentence counted(std::size_t count) { return {word(std::to_string(count))}; }
@@ -117,7 +117,7 @@ Sentence sumStated(const Asking& ask) {
     const Force& sum = ask.sketch.sum;
     if (!isGiven(sum.magnitude))
         return {};
-    Sentence size = symbol(sum.name);
+    Sentence size = symbolSaid(sum.name);
     append(size, {word(std::string(kIs))});
     append(size, quantity(shownWithTolerance(sum.magnitude, ask.sketch)));
     if (!isGiven(sum.direction))
@@ -134,7 +134,7 @@ Sentence resultantTold(const Asking& ask) {
     if (!isGiven(sum.direction))
         return {};
     return ask.say(SENTENCE("question", "the resultant {sum} acts {way}"),
-                   {{"sum", symbol(sum.name)}, {"way", wayTold(ask, sum.direction, sum.lineOfActionOnly)}});
+                   {{"sum", symbolSaid(sum.name)}, {"way", wayTold(ask, sum.direction, sum.lineOfActionOnly)}});
 }
 
 struct Unknowns {
@@ -169,7 +169,7 @@ Sentence unknownsListed(const Asking& ask, const Unknowns& unknowns) {
     std::vector<Sentence> parts;
     for (const std::string& name : unknowns.both)
         parts.push_back(ask.say(SENTENCE("question", "the magnitude and direction of {vector}"),
-                                {{"vector", symbol(name)}}));
+                                {{"vector", symbolSaid(name)}}));
     const auto add = [&](const std::vector<std::string>& names, const Wording& one, const Wording& several) {
         if (!names.empty())
             parts.push_back(ask.say(names.size() > 1 ? several : one, {{"vectors", ask.listed(names)}}));
@@ -193,7 +193,7 @@ Sentence everyUnknown(const Asking& ask, const Unknowns& unknowns) {
                        {{"vectors", ask.listed(unknowns.directions)}});
     return ask.say(
         SENTENCE("question", "every magnitude of {first} and direction of {second}"),
-        {{"first", symbol(unknowns.magnitudes.front())}, {"second", symbol(unknowns.directions.front())}});
+        {{"first", symbolSaid(unknowns.magnitudes.front())}, {"second", symbolSaid(unknowns.directions.front())}});
 }
 
 /// The one other force whose magnitude is to be found, with the sum given or zero; else nothing.
@@ -210,26 +210,26 @@ Sentence aboutSmallest(const Asking& ask) {
         Unknowns unknowns = unknownsOf(sketch);
         std::erase(unknowns.both, sketch.sum.name);
         return ask.say(SENTENCE("question", "Find {unknowns} that leaves the smallest resultant {sum}."),
-                       {{"unknowns", unknownsListed(ask, unknowns)}, {"sum", symbol(sketch.sum.name)}});
+                       {{"unknowns", unknownsListed(ask, unknowns)}, {"sum", symbolSaid(sketch.sum.name)}});
     }
-    const Sentence smallest = symbol(*sketch.smallest);
+    const Sentence smallest = symbolSaid(*sketch.smallest);
     const std::string beside = partnerOfSmallest(sketch);
     if (!beside.empty() && isEquilibrium(sketch))
         return ask.say(SENTENCE("question",
                                 "Find the smallest force {smallest}, and the magnitude of {beside}, "
                                 "so that all forces are in equilibrium."),
-                       {{"smallest", smallest}, {"beside", symbol(beside)}});
+                       {{"smallest", smallest}, {"beside", symbolSaid(beside)}});
     if (!beside.empty())
         return ask.say(SENTENCE("question",
                                 "Find the smallest force {smallest}, and the magnitude of {beside}, "
                                 "so that {sum}."),
-                       {{"smallest", smallest}, {"beside", symbol(beside)}, {"sum", resultantTold(ask)}});
+                       {{"smallest", smallest}, {"beside", symbolSaid(beside)}, {"sum", resultantTold(ask)}});
     if (!isGiven(sketch.sum.direction))
         return ask.say(SENTENCE("question", "Find the smallest force {smallest}."), {{"smallest", smallest}});
     return ask.say(
         SENTENCE("question", "Find the smallest force {smallest} that puts the resultant {sum} {way}."),
         {{"smallest", smallest},
-         {"sum", symbol(sketch.sum.name)},
+         {"sum", symbolSaid(sketch.sum.name)},
          {"way", wayTold(ask, sketch.sum.direction, sketch.sum.lineOfActionOnly)}});
 }
 
@@ -279,7 +279,7 @@ Sentence asked(const Asking& ask) {
     if (!asksForResultant(ask.sketch, unknowns))
         return aboutUnknowns(ask, unknowns);
     return ask.say(SENTENCE("question", "Find the resultant {sum} of {forces}."),
-                   {{"sum", symbol(ask.sketch.sum.name)}, {"forces", forcesOf(ask)}});
+                   {{"sum", symbolSaid(ask.sketch.sum.name)}, {"forces", forcesOf(ask)}});
 }
 
 } // namespace

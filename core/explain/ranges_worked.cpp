@@ -19,9 +19,9 @@ using tolerance::VectorRange;
 /// More inputs than that are no sentence any more.
 constexpr std::size_t kMostInputs = 6;
 
-class Teller {
+class RangeTeller {
 public:
-    Teller(const Sketch& sketch, const Solved& solved, const Sentences* sentences)
+    RangeTeller(const Sketch& sketch, const Solved& solved, const Sentences* sentences)
         : m_sketch(sketch), m_solved(solved), m_things(sketch), m_found(m_things, solved), m_voice(sentences) {}
 
     /// "Within the given tolerances R is between 509 N and 530 N and θ_R between −5.1° and −2.2°."
@@ -106,7 +106,7 @@ private:
     const Voice m_voice;
 };
 
-void append(Prose& to, Prose more) {
+void appendProse(Prose& to, Prose more) {
     appendText(to, " ");
     for (Piece& piece : more.pieces)
         if (const auto* text = std::get_if<std::string>(&piece))
@@ -123,12 +123,12 @@ void tellRanges(Worked& worked, const Sketch& sketch, const Solved& solved, std:
                                    [](const Step& each) { return each.key == StepKey::answer; });
     if (step == worked.steps.end() || solution >= ranges.size() || ranges.size() != solved.solutions.size())
         return;
-    const Teller teller(sketch, solved, sentences);
+    const RangeTeller teller(sketch, solved, sentences);
     std::vector<Prose> told;
     for (std::size_t answer = 0; answer < ranges.size(); ++answer)
         if (auto found = teller.found(ranges[answer], answer)) {
             if (answer == solution)
-                append(worked.answer, *found);
+                appendProse(worked.answer, *found);
             told.push_back(std::move(*found));
         }
     step->conclusion.insert(step->conclusion.begin(), told.begin(), told.end());

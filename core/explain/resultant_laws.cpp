@@ -134,7 +134,7 @@ void writeSines(Board& board, const Pair& pair) {
 namespace {
 
 /// Which way one turns, and so whether the angle is added: clockwise may be the sheet's own sense.
-Wording turningFrom(bool counterClockwise, bool added) {
+Wording turningByAngle(bool counterClockwise, bool added) {
     if (counterClockwise)
         return added
                    ? SENTENCE("solution", "{angle} is measured from {great}, not from the axis. From {great} "
@@ -160,7 +160,7 @@ void writeDirection(Board& board, const Pair& pair) {
     step.parts = {part(FigurePart::Kind::direction, kSumIndex), part(FigurePart::Kind::axis)};
     step.angles = {named(part(FigurePart::Kind::opposite, pair.small.index), angle)};
     const int sign = board.signOf(pair.sum.wayId);
-    step.reasoning.push_back(board.say(turningFrom(board.isCounterClockwise(sign), sign > 0), "angle", angle,
+    step.reasoning.push_back(board.say(turningByAngle(board.isCounterClockwise(sign), sign > 0), "angle", angle,
                                        "great", pair.great.vector, "sum", pair.sum.vector, "theta",
                                        pair.great.theta));
     board.show(step, pair.sum.wayId);

@@ -13,8 +13,8 @@ namespace {
 
 constexpr std::size_t kMostInSentence = 6; ///< forces; beyond, a table
 
-struct Speaker : Voice {
-    Speaker(const Sketch& theSketch, const Sentences* sentences)
+struct StatementVoice : Voice {
+    StatementVoice(const Sketch& theSketch, const Sentences* sentences)
         : Voice(sentences), sketch(theSketch), things(theSketch) {}
     const Sketch& sketch;
     const Things things;
@@ -22,7 +22,7 @@ struct Speaker : Voice {
 
 /// "340 ± 5 N"; what stands in the file in a unit of its own before it: "850 kgf = 8340 N", a mass with the
 /// g that makes it a weight.
-std::string sizeShown(const Speaker& speaker, const Force& force) {
+std::string sizeShown(const StatementVoice& speaker, const Force& force) {
     const Magnitude& given = force.magnitude;
     const std::string shown = withMinusSigns(shownWithTolerance(given, speaker.sketch));
     if (!given.typed)
@@ -37,7 +37,7 @@ std::string sizeShown(const Speaker& speaker, const Force& force) {
 }
 
 /// "25.0°", "3 : 4 (run : rise)", "N30°E"; an angle as a number.
-Prose wayShown(const Speaker& speaker, const Direction& direction) {
+Prose wayShown(const StatementVoice& speaker, const Direction& direction) {
     std::string shown = shownAsGiven(direction, speaker.sketch);
     const auto* angle = std::get_if<AngleForm>(&direction.form);
     if (angle && !direction.tolerance && !angle->typed)
@@ -61,7 +61,7 @@ Wording wayWording(const Force& force) {
                : SENTENCE("statement", "{size} at {angle}");
 }
 
-Prose inSentence(const Speaker& speaker, const Force& force) {
+Prose inSentence(const StatementVoice& speaker, const Force& force) {
     const Symbol name = speaker.things.symbolNamed(force.name);
     const Prose size = force.magnitude.value
                            ? Prose{{equal(symbol(name, {}), inWords(sizeShown(speaker, force)))}}
@@ -86,7 +86,7 @@ std::vector<const Force*> stated(const Sketch& sketch) {
     return out;
 }
 
-Formula wayCell(const Speaker& speaker, const Force& force) {
+Formula wayCell(const StatementVoice& speaker, const Force& force) {
     const auto cell = [](const Prose& prose) { return inWords(toText(prose)); };
     if (!isGiven(force.direction))
         return cell(speaker.say(force.magnitude.value == 0.0 ? SENTENCE("table", "none")
@@ -97,7 +97,7 @@ Formula wayCell(const Speaker& speaker, const Force& force) {
     return cell(way);
 }
 
-Table tableOf(const Speaker& speaker, const std::vector<const Force*>& forces) {
+Table tableOf(const StatementVoice& speaker, const std::vector<const Force*>& forces) {
     Table table;
     table.hasTotal = false;
     const auto cell = [&](const Wording& wording) { return inWords(speaker.text(wording)); };
@@ -137,7 +137,7 @@ Wording givenWording(const std::vector<const Force*>& forces) {
                : SENTENCE("statement", "{forces} act together");
 }
 
-Prose givenTold(const Speaker& speaker, const std::vector<const Force*>& forces) {
+Prose givenTold(const StatementVoice& speaker, const std::vector<const Force*>& forces) {
     std::vector<Prose> items;
     items.reserve(forces.size());
     for (const Force* force : forces)
@@ -152,7 +152,7 @@ Statement statement(const Sketch& sketch, const Sentences* sentences) {
     const auto forces = stated(sketch);
     if (forces.empty())
         return out;
-    const Speaker speaker(sketch, sentences);
+    const StatementVoice speaker(sketch, sentences);
     const bool table = forces.size() > kMostInSentence;
     if (table)
         out.table = tableOf(speaker, forces);

@@ -7,7 +7,7 @@ namespace tailpoint::explaining {
 
 namespace {
 
-QuantityId gap(std::uint8_t part) {
+QuantityId trialGap(std::uint8_t part) {
     return {What::gap, kNobody, {}, 0, part};
 }
 
@@ -21,7 +21,7 @@ Formula fromX(const Board& board, const Formula& way) {
                                  Dimension::angle);
 }
 
-Formula along(const Board& board, const std::vector<Tried>& tried, const char* function) {
+Formula alongTried(const Board& board, const std::vector<Tried>& tried, const char* function) {
     std::vector<Formula> terms;
     for (const int sign : {1, -1}) // what is taken away stands last
         for (const Tried& one : tried)
@@ -61,9 +61,9 @@ Formula writeTrial(const Board& board, Step& step, const std::vector<Tried>& tri
         SENTENCE("solution",
                  "{x} and {y} are what is left over along x and along y; by Pythagoras' theorem the two make "
                  "the magnitude {left} that is left over:"),
-        "left", left, "x", board.symbolOf(gap(kDifferenceX)), "y", board.symbolOf(gap(kDifferenceY))));
-    const Working x = worked(board, board.symbolOf(gap(kDifferenceX)), along(board, tried, "cos")),
-                  y = worked(board, board.symbolOf(gap(kDifferenceY)), along(board, tried, "sin"));
+        "left", left, "x", board.symbolOf(trialGap(kDifferenceX)), "y", board.symbolOf(trialGap(kDifferenceY))));
+    const Working x = worked(board, board.symbolOf(trialGap(kDifferenceX)), alongTried(board, tried, "cos")),
+                  y = worked(board, board.symbolOf(trialGap(kDifferenceY)), alongTried(board, tried, "sin"));
     const Working whole = worked(board, left, root(sum(power(*x.value, 2), power(*y.value, 2))));
     for (const Working& working : {x, y, whole})
         step.workings.push_back(working);

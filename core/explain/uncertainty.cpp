@@ -41,9 +41,9 @@ Formula uncertaintyOf(double value, bool isDirection, const Sketch& sketch) {
     return numberWithUnit(value, shown + " rad");
 }
 
-class Teller {
+class UncertaintyTeller {
 public:
-    Teller(const Sketch& sketch, const Solved& solved, const UncertaintyAsked& asked, const Voice& voice)
+    UncertaintyTeller(const Sketch& sketch, const Solved& solved, const UncertaintyAsked& asked, const Voice& voice)
         : m_sketch(sketch), m_asked(asked), m_things(sketch), m_found(m_things, solved), m_voice(voice) {}
 
     std::vector<Prose> told(const std::vector<VectorUncertainty>& all, std::size_t answer) const {
@@ -163,7 +163,7 @@ std::vector<Prose> uncertaintyTold(const Sketch& sketch, const Solved& solved, s
     if (!toleranceNote(sketch))
         return {voice.say(SENTENCE("solution", "No given value has a tolerance: there is no standard "
                                                "uncertainty to tell."))};
-    return solution < all.size() ? Teller(sketch, solved, asked, voice).told(all[solution], solution)
+    return solution < all.size() ? UncertaintyTeller(sketch, solved, asked, voice).told(all[solution], solution)
                                  : std::vector<Prose>{};
 }
 

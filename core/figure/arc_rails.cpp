@@ -3,15 +3,12 @@
 #include "core/figure/rails.h"
 
 #include <algorithm>
-#include <numbers>
 
 namespace tailpoint {
 namespace {
 
-constexpr double kDegree = std::numbers::pi / 180;
-
 /// Between two neighbouring strokes of the sector: parts of the sweep from 0 to 1.
-struct Gap {
+struct GapOfStrokes {
     double from = 0, to = 1;
 };
 
@@ -19,8 +16,8 @@ double partOf(const Sector& sector, double degrees) {
     return (degrees - sector.startDegrees) / sector.sweepDegrees;
 }
 
-Gap gapAround(const Sector& sector, double part) {
-    Gap gap;
+GapOfStrokes gapAround(const Sector& sector, double part) {
+    GapOfStrokes gap;
     for (const double split : sector.splits) {
         const double at = partOf(sector, split);
         (at <= part ? gap.from : gap.to) = at;
@@ -39,7 +36,7 @@ struct Flanks {
     std::array<Side, 2> side;
 };
 
-Flanks flanksOf(const Sector& sector, const Gap& gap, const Extent& e) {
+Flanks flanksOf(const Sector& sector, const GapOfStrokes& gap, const Extent& e) {
     const auto sideAt = [&](double part) {
         const Point ray = onCircle({0, 0}, 1, sector.startDegrees + part * sector.sweepDegrees);
         return Side{part, reach(e.width, e.height, leftOf(ray))};
@@ -122,12 +119,12 @@ void addAt(std::vector<Candidate>& places, const Sector& sector, const Flanks& s
 
 constexpr double kOffMiddle = 0.2;
 
-double narrowness(const Gap& gap) {
+double narrowness(const GapOfStrokes& gap) {
     return 0.8 * (1 - (gap.to - gap.from));
 }
 
 /// From the middle of the gap outwards.
-void listGap(std::vector<Candidate>& places, const Sector& sector, const Gap& between, const Extent& e,
+void listGap(std::vector<Candidate>& places, const Sector& sector, const GapOfStrokes& between, const Extent& e,
              double gap) {
     const Flanks sides = flanksOf(sector, between, e);
     const double middle = (between.from + between.to) / 2, half = (between.to - between.from) / 2;
@@ -141,12 +138,12 @@ void listGap(std::vector<Candidate>& places, const Sector& sector, const Gap& be
 
 template <class Take>
 void forEachGap(const Sector& sector, Take take) {
-    Gap between{0, 0};
+    GapOfStrokes between{0, 0};
     for (const double split : sector.splits) {
         between = {between.to, partOf(sector, split)};
         take(between);
     }
-    take(Gap{between.to, 1});
+    take(GapOfStrokes{between.to, 1});
 }
 
 /// The name of a circle may stand anywhere along it.
@@ -182,12 +179,12 @@ std::optional<Point> besideArc(const Sector& sector, const Extent& e, double gap
 void listSector(std::vector<Candidate>& places, const Sector& sector, const Extent& e, double gap) {
     if (!sector.angle)
         return listCircle(places, sector, e, gap);
-    forEachGap(sector, [&](const Gap& between) { listGap(places, sector, between, e, gap); });
+    forEachGap(sector, [&](const GapOfStrokes& between) { listGap(places, sector, between, e, gap); });
 }
 
 double listSectorFirst(std::vector<Candidate>& places, const Sector& sector, const Extent& e, double gap) {
     double rest = 1e9;
-    forEachGap(sector, [&](const Gap& between) {
+    forEachGap(sector, [&](const GapOfStrokes& between) {
         addAt(places, sector, flanksOf(sector, between, e), (between.from + between.to) / 2, e, gap,
               narrowness(between));
         rest = std::min(rest, narrowness(between) + kOffMiddle);

@@ -14,7 +14,7 @@ using Kind = AttemptStroke::Kind;
 
 constexpr std::size_t kMostDrawn = 48; ///< forces: beyond that nobody could tell the strokes apart
 constexpr double kClosed = 0.01;       ///< of all magnitudes: tips that meet, as drawn
-constexpr double kOneSize = 1e-6;      ///< relative: the magnitude as it is given
+constexpr double kOneLength = 1e-6;      ///< relative: the magnitude as it is given
 
 class SlipDrawing {
 public:
@@ -63,7 +63,7 @@ private:
         if (*one.size == 0)
             return;
         const double given = *m_numbers.given(vector).magnitude.value;
-        const bool isSize = std::abs(*one.size - given) > kOneSize * given;
+        const bool isSize = std::abs(*one.size - given) > kOneLength * given;
         m_maker.add(Kind::arrow, {0, 0}, one.vector(),
                     m_maker.yours(vector, isSize ? one.size : std::nullopt), vector);
         if (one.referred)

@@ -101,10 +101,10 @@ Runs knownsRuns(const Drawing& d, const std::vector<std::string>& knowns, const 
     return runs;
 }
 
-using Side = std::array<Eigen::Vector2d, 2>; // tail and tip
+using SidePoints = std::array<Eigen::Vector2d, 2>; // tail and tip
 
 /// What stands for several known forces.
-void drawKnowns(Drawing& d, const Side& side, const std::string& name,
+void drawKnowns(Drawing& d, const SidePoints& side, const std::string& name,
                 const std::vector<std::string>& knowns) {
     const Point from = d.view.toSheet(side[0]), to = d.view.toSheet(side[1]);
     Group& g = d.add(Role::construction, idOf("knowns", name), {"Known forces added up", {}}, kKnownVector);

@@ -2,18 +2,8 @@
 #include "core/figure/geometry.h"
 
 #include <algorithm>
-#include <numbers>
 
 namespace tailpoint {
-namespace {
-
-constexpr double kDegree = std::numbers::pi / 180;
-
-double cross(Point a, Point b) {
-    return a.x * b.y - a.y * b.x;
-}
-
-} // namespace
 
 Point unitFrom(Point a, Point b) {
     const Point d = b - a;

@@ -6,8 +6,11 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 namespace tailpoint {
+
+inline constexpr double kDegree = std::numbers::pi / 180; ///< in radians
 
 inline Point operator+(Point a, Point b) {
     return {a.x + b.x, a.y + b.y};
@@ -20,6 +23,9 @@ inline Point operator*(double k, Point p) {
 }
 inline double dot(Point a, Point b) {
     return a.x * b.x + a.y * b.y;
+}
+inline double cross(Point a, Point b) {
+    return a.x * b.y - a.y * b.x;
 }
 inline double length(Point p) {
     return std::sqrt(dot(p, p)); // points of a sheet: far from overflow

@@ -12,7 +12,7 @@ namespace tailpoint {
 namespace {
 
 constexpr double kNowhere = std::numeric_limits<double>::infinity();
-constexpr double kSameLine = 1e-6; ///< points; of lines that lie on one another the first is meant
+constexpr double kSameDistance = 1e-6; ///< points; of lines that lie on one another the first is meant
 
 double distanceTo(Point at, Point a, Point b) {
     const Point along = b - a;
@@ -71,7 +71,7 @@ std::optional<FigurePart> nearest(const DisplayList& list, Point at, double reac
                             std::find(roles.begin(), roles.end(), group.role) != roles.end();
         const double away = counts ? distanceTo(at, group) : kNowhere;
         if (away < reach) {
-            reach = away - kSameLine;
+            reach = away - kSameDistance;
             best = group.part;
         }
     }

@@ -7,15 +7,15 @@
 namespace tailpoint {
 namespace {
 
-constexpr double kSize = 10.5, kLeading = 1.45, kPad = 6, kInset = 10, kStep = 12;
+constexpr double kSize = 10.5, kLeading = 1.45, kPad = 6, kKeyInset = 10, kStep = 12;
 
-struct Table {
+struct KeyTable {
     std::vector<Runs> rows;
     double width = 0, height = 0, size = 0;
 };
 
-Table tableOf(const Drawing& d, std::vector<Runs> rows) {
-    Table table;
+KeyTable tableOf(const Drawing& d, std::vector<Runs> rows) {
+    KeyTable table;
     table.rows = std::move(rows);
     table.size = d.sizeOf(Face::serif, kSize);
     for (Runs& row : table.rows) {
@@ -28,8 +28,8 @@ Table tableOf(const Drawing& d, std::vector<Runs> rows) {
 }
 
 /// The first free place: from the top left, row by row.
-std::optional<Point> placeFor(const Drawing& d, const Table& table, const Obstacles& obstacles) {
-    const double inset = kInset * d.factor, step = kStep * d.factor;
+std::optional<Point> placeFor(const Drawing& d, const KeyTable& table, const Obstacles& obstacles) {
+    const double inset = kKeyInset * d.factor, step = kStep * d.factor;
     for (double y = inset; y + table.height + inset <= d.sheet.height; y += step)
         for (double x = inset; x + table.width + inset <= d.sheet.width; x += step)
             if (obstacles.isFree(grown({x, y, table.width, table.height}, 3 * d.factor)))
@@ -37,7 +37,7 @@ std::optional<Point> placeFor(const Drawing& d, const Table& table, const Obstac
     return std::nullopt;
 }
 
-Text rowText(const Drawing& d, const Table& table, Point at, std::size_t row) {
+Text rowText(const Drawing& d, const KeyTable& table, Point at, std::size_t row) {
     const TextExtent e = d.measure.measure(table.rows[row], Face::serif, table.size);
     Text text;
     text.size = table.size;
@@ -48,7 +48,7 @@ Text rowText(const Drawing& d, const Table& table, Point at, std::size_t row) {
     return text;
 }
 
-Path frameOf(const Drawing& d, const Table& table, Point at) {
+Path frameOf(const Drawing& d, const KeyTable& table, Point at) {
     Path frame;
     frame.role = Role::titleblock;
     frame.points = {at,
@@ -65,7 +65,7 @@ Path frameOf(const Drawing& d, const Table& table, Point at) {
 void drawKey(Drawing& d, std::vector<Runs> rows, const Obstacles& obstacles) {
     if (rows.empty())
         return;
-    const Table table = tableOf(d, std::move(rows));
+    const KeyTable table = tableOf(d, std::move(rows));
     const auto at = placeFor(d, table, obstacles);
     if (!at)
         return; // the figure's description still says it all

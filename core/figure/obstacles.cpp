@@ -17,10 +17,6 @@ Box boundsOfPoints(const std::vector<Point>& points) {
     return {left, top, right - left, bottom - top};
 }
 
-double cross(Point a, Point b) {
-    return a.x * b.y - a.y * b.x;
-}
-
 bool segmentsCross(Point a, Point b, Point c, Point d) {
     const double one = cross(b - a, c - a), two = cross(b - a, d - a);
     const double three = cross(d - c, a - c), four = cross(d - c, b - c);

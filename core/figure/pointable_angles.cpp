@@ -22,14 +22,14 @@ struct PointedRay {
     std::optional<Vector> tip; ///< where it has one
 };
 
-const Force& forceOf(const Sketch& sketch, VectorId vector) {
+const Force& pointedForce(const Sketch& sketch, VectorId vector) {
     return vector == kSumVector ? sketch.sum : sketch.forces[vector.index];
 }
 
 std::vector<PointedRay> raysOf(const Sketch& sketch, const std::map<VectorId, Vector>& drawn) {
     std::vector<PointedRay> rays;
     const auto add = [&](VectorId vector) {
-        const Force& force = forceOf(sketch, vector);
+        const Force& force = pointedForce(sketch, vector);
         if (const auto own = drawn.find(vector); own != drawn.end() && own->second.norm() > 0) {
             rays.push_back({vector, own->second.normalized(), own->second});
         } else if (const auto unit = unitVector(force.direction, sketch)) {

@@ -12,7 +12,7 @@ using Outline = std::vector<Point>;
 
 constexpr double kThinned = 0.1; ///< points: nearer ones of an outline are one
 constexpr double kOffSheet = 40; ///< so far beyond the sheet an outline is followed, points
-constexpr double kThin = 1.2;    ///< a region thinner than this gets a band, points
+constexpr double kThinOutline = 1.2;    ///< a region thinner than this gets a band, points
 constexpr double kBand = 4;      ///< width of that band, points
 constexpr double kOutline = 0.7; ///< points by the figure's factor
 constexpr double kLeastSector = 46, kMostSector = 150, kSectorAlone = 90; ///< points by the factor
@@ -103,7 +103,7 @@ void drawRegion(Drawing& d, const tolerance::TipRegion& region) {
     Group& g = d.add(Role::region, idOf("region", vector.name),
                      {"Where the tip of " + vector.name + " can lie within the tolerances", {}});
     for (const Outline& outline : outlines)
-        if (halfWidth(outline) < kThin / 2) {
+        if (halfWidth(outline) < kThinOutline / 2) {
             g.items.emplace_back(outlineOf(d, outline, Role::region));
             std::get<Path>(g.items.back()).width = kBand * d.factor;
         }

@@ -3,16 +3,9 @@
 #include "core/figure/label_candidates.h"
 
 #include <algorithm>
-#include <numbers>
 
 namespace tailpoint {
 namespace {
-
-constexpr double kDegree = std::numbers::pi / 180;
-
-double cross(Point a, Point b) {
-    return a.x * b.y - a.y * b.x;
-}
 
 std::array<Point, 4> cornersOf(const Box& box) {
     return {Point{box.left, box.top}, Point{box.right(), box.top}, Point{box.left, box.bottom()},

@@ -104,7 +104,7 @@ std::optional<long double> Alternatives::rightValue(const QuantityId& id) const 
 }
 
 /// Of two answers the slip's first one may be nearer to the second: it is tried in both places.
-void Alternatives::add(std::size_t slip, Origin origin, Numbers numbers, const Route* route) {
+void Alternatives::add(std::size_t slip, SlipOrigin origin, Numbers numbers, const Route* route) {
     const bool hasBoth = m_question.answers == 2 && (origin.rewrite || origin.reading);
     const Numbers swapped = hasBoth ? swappedAnswers(numbers) : Numbers();
     bool isNew = addNumbers(slip, std::move(numbers), route, false);
@@ -140,7 +140,7 @@ bool Alternatives::addNumbers(std::size_t slip, Numbers numbers, const Route* ro
     return true;
 }
 
-std::size_t Alternatives::keep(Alternative alternative, Origin origin) {
+std::size_t Alternatives::keep(Alternative alternative, SlipOrigin origin) {
     alternative.origin = m_origins.size();
     m_origins.push_back(std::move(origin));
     m_kept.push_back(std::move(alternative));

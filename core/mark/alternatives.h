@@ -15,7 +15,7 @@ namespace tailpoint::marking {
 inline constexpr std::size_t kMostOfOneSlip = 48;
 
 /// How an alternative came about, for who tells it.
-struct Origin {
+struct SlipOrigin {
     std::size_t ways = 0; ///< index in Alternatives::read; 0: the question as it stands
     std::size_t way = 0;  ///< calculation: the chain in there
     std::optional<Rewrite> rewrite{};
@@ -45,11 +45,11 @@ public:
         return index < m_singles.size() ? m_singles[index] : m_kept[index - m_singles.size()];
     }
     /// A slip in a question that is read wrongly as well; its index.
-    std::size_t keep(Alternative alternative, Origin origin);
-    const Origin& origin(const Alternative& alternative) const { return m_origins[alternative.origin]; }
-    const Ways& ways(const Origin& origin) const { return *m_read[origin.ways]; }
+    std::size_t keep(Alternative alternative, SlipOrigin origin);
+    const SlipOrigin& origin(const Alternative& alternative) const { return m_origins[alternative.origin]; }
+    const Ways& ways(const SlipOrigin& origin) const { return *m_read[origin.ways]; }
     /// Null where the question is read as it stands.
-    std::shared_ptr<const Sketch> read(const Origin& origin) const {
+    std::shared_ptr<const Sketch> read(const SlipOrigin& origin) const {
         return origin.ways == 0
                    ? nullptr
                    : std::shared_ptr<const Sketch>(m_read[origin.ways], &m_read[origin.ways]->sketch);
@@ -73,14 +73,14 @@ private:
     void turnBack(const Solved& solved, Numbers& numbers) const;
     void addShortCuts(std::size_t slip);
     void addForms(std::size_t slip);
-    void add(std::size_t slip, Origin origin, Numbers numbers, const Route* route);
+    void add(std::size_t slip, SlipOrigin origin, Numbers numbers, const Route* route);
     bool addNumbers(std::size_t slip, Numbers numbers, const Route* route, bool isSwapped);
     double formTolerance(const Form& form, std::size_t cell, double value) const;
 
     const Question& m_question;
     std::vector<std::shared_ptr<const Ways>> m_read; ///< the question's own, then as it was read
     std::vector<Rounding> m_rounding;                ///< of the question's own ways
-    std::deque<Origin> m_origins;
+    std::deque<SlipOrigin> m_origins;
     std::vector<Alternative> m_singles;
     std::deque<Alternative> m_kept;
 };

@@ -46,7 +46,7 @@ std::optional<GivenNumber> absoluteNumber(const std::string& text, const Sketch&
 
 enum class Turn { none, counterClockwise, clockwise };
 
-struct Told {
+struct ToldWay {
     Turn turn = Turn::none;
     std::optional<double> axis;               ///< degrees from +x; empty: the sheet's
     bool isOpposite = false, isWhole = false; ///< without a number: along the axis, or opposite to it
@@ -112,8 +112,8 @@ Turn turnBeside(const std::string& word, double axis) {
 }
 
 /// The words behind the number, or without one. Empty where they say no direction.
-std::optional<Told> told(const std::vector<std::string>& words, const Sketch& sketch) {
-    Told out;
+std::optional<ToldWay> told(const std::vector<std::string>& words, const Sketch& sketch) {
+    ToldWay out;
     std::string beside;
     bool isNegative = false, seesAxis = false;
     for (const std::string& word : words) {

@@ -132,7 +132,7 @@ Working Telling::working(const QuantityId& subject, const Formula& formula, cons
     return out;
 }
 
-std::vector<ChangedLine> Telling::rewritten(const Origin& origin) const {
+std::vector<ChangedLine> Telling::rewritten(const SlipOrigin& origin) const {
     const Way& way = m_alternatives.ways(origin).ways[origin.way];
     const Alternatives::Run run = Alternatives::run(way, *origin.rewrite);
     const auto in = [&](const Program::State& state) {
@@ -165,7 +165,7 @@ std::vector<ChangedLine> Telling::rewritten(const Origin& origin) const {
     return lines;
 }
 
-std::vector<ChangedLine> Telling::readOtherwise(const Origin& origin) const {
+std::vector<ChangedLine> Telling::readOtherwise(const SlipOrigin& origin) const {
     const Sketch &own = m_question.sketch(), &read = origin.reading->sketch;
     std::vector<ChangedLine> lines;
     const auto compare = [&](VectorId vector, const Force& right, const Force& wrong) {
@@ -190,7 +190,7 @@ std::vector<ChangedLine> Telling::readOtherwise(const Origin& origin) const {
 }
 
 std::vector<ChangedLine> Telling::linesOf(std::size_t single) const {
-    const Origin& origin = originOf(single);
+    const SlipOrigin& origin = originOf(single);
     if (origin.rewrite)
         return rewritten(origin);
     if (origin.reading)

@@ -11,7 +11,7 @@ namespace {
 constexpr std::size_t kMostPairedSlips = 300;
 /// A chain of more lines has more pairs than they are worth: their evidence would be nothing. Nor are two
 /// slips looked for where several forces are added two at a time: so many lines explain any two numbers.
-constexpr std::size_t kMostLines = 24;
+constexpr std::size_t kMostLinesOfPairs = 24;
 /// Two rare slips at once are nobody's.
 constexpr int kLeastCommon = 6;
 
@@ -27,7 +27,7 @@ bool canBePaired(const Rewrite& a, const Rewrite& b) {
 } // namespace
 
 bool isPaired(const Way& way) {
-    return way.program.lines() <= kMostLines && way.chain.route.way != Route::Way::parallelograms;
+    return way.program.lines() <= kMostLinesOfPairs && way.chain.route.way != Route::Way::parallelograms;
 }
 
 Pairs::Pairs(const Question& question, Alternatives& alternatives)
@@ -99,7 +99,7 @@ std::vector<Pairs::Ran> Pairs::ranIn(std::size_t way) const {
     std::vector<Ran> all;
     const auto& singles = m_alternatives.singles();
     for (std::size_t i = 0; i < singles.size(); ++i) {
-        const Origin& origin = m_alternatives.origin(singles[i]);
+        const SlipOrigin& origin = m_alternatives.origin(singles[i]);
         if (!origin.rewrite || origin.way != way || singles[i].isSwapped)
             continue;
         Ran ran{i, Alternatives::run(m_question.own.ways[way], *origin.rewrite)};
@@ -133,7 +133,7 @@ void Pairs::addRewrites(std::size_t number, const std::vector<Ran>& all) {
 
 std::optional<double> Pairs::stated(std::size_t slip, std::size_t form) const {
     const Alternative& one = m_alternatives.singles()[slip];
-    const Origin& origin = m_alternatives.origin(m_alternatives.singles()[form]);
+    const SlipOrigin& origin = m_alternatives.origin(m_alternatives.singles()[form]);
     const double before = one.numbers.value[origin.cell];
     if (!isThere(before) || !one.changed[origin.cell] || m_alternatives.origin(one).form)
         return std::nullopt;
@@ -146,7 +146,7 @@ std::optional<double> Pairs::stated(std::size_t slip, std::size_t form) const {
 void Pairs::addForms() {
     const auto& singles = m_alternatives.singles();
     for (std::size_t j = 0; j < singles.size(); ++j) {
-        const Origin& origin = m_alternatives.origin(singles[j]);
+        const SlipOrigin& origin = m_alternatives.origin(singles[j]);
         if (!origin.form || origin.cell >= m_columns.size() ||
             m_alternatives.slip(singles[j]).verdict != Verdict::axis)
             continue;
@@ -177,14 +177,14 @@ Numbers Pairs::inOneChain(const Way& way, const Rewrite& changed, bool isSteep) 
 Numbers Pairs::numbersOf(std::size_t index) const {
     const Pair& pair = m_pairs[index];
     const auto& singles = m_alternatives.singles();
-    const Origin& first = m_alternatives.origin(singles[pair.first]);
+    const SlipOrigin& first = m_alternatives.origin(singles[pair.first]);
     const bool isSteep = m_alternatives.slip(singles[pair.first]).isSteep;
     Numbers numbers(m_question.cells());
     if (pair.isRead) {
         const Part& part = m_parts[pair.second];
         numbers = inOneChain(m_alternatives.ways(first).ways[part.way], *part.rewrite,
                              isSteep || catalogue()[part.slip].isSteep);
-    } else if (const Origin& second = m_alternatives.origin(singles[pair.second]); second.rewrite) {
+    } else if (const SlipOrigin& second = m_alternatives.origin(singles[pair.second]); second.rewrite) {
         Rewrite both = *second.rewrite;
         both.changes.insert(both.changes.end(), first.rewrite->changes.begin(), first.rewrite->changes.end());
         numbers = inOneChain(m_question.own.ways[second.way], both,

@@ -55,7 +55,7 @@ std::pair<std::size_t, std::size_t> placeOf(const Rewrite& rewrite) {
 } // namespace
 
 void Pairs::addReading(std::size_t reading, const std::vector<std::vector<Ran>>& own) {
-    const Origin& origin = m_alternatives.origin(m_alternatives.singles()[reading]);
+    const SlipOrigin& origin = m_alternatives.origin(m_alternatives.singles()[reading]);
     if (!origin.reading || !origin.reading->inPairs || m_alternatives.singles()[reading].isSwapped)
         return;
     const auto& ways = m_alternatives.ways(origin).ways;
@@ -139,7 +139,7 @@ std::pair<std::size_t, std::size_t> Pairs::slipsOf(std::size_t index) {
         return {pair.first, pair.second};
     Part& part = m_parts[pair.second];
     if (part.kept == 0) {
-        const Origin& origin = m_alternatives.origin(m_alternatives.singles()[pair.first]);
+        const SlipOrigin& origin = m_alternatives.origin(m_alternatives.singles()[pair.first]);
         const Way& way = m_alternatives.ways(origin).ways[part.way];
         Alternative kept{part.slip, 0, part.like->numbers, part.like->changed, {way.chain.route}};
         part.kept = m_alternatives.keep(std::move(kept),

@@ -10,7 +10,7 @@ namespace {
 
 using MaybeLine = std::optional<Line>;
 
-bool isNegative(const Pattern& pattern, const QuantityId& id) {
+bool isReversed(const Pattern& pattern, const QuantityId& id) {
     return pattern.at(id).value_or(0) < 0;
 }
 
@@ -70,7 +70,7 @@ std::vector<Rewrite> negativeSquared(const Pattern& pattern) {
         Formula squares = line.cases.front().formula;
         bool any = false;
         for (Formula& part : squares.parts)
-            if (part.kind == FormulaKind::power && isNegative(pattern, part.parts[0].id)) {
+            if (part.kind == FormulaKind::power && isReversed(pattern, part.parts[0].id)) {
                 part = negative(part);
                 any = true;
             }
@@ -98,7 +98,7 @@ std::vector<Rewrite> tangentInverted(const Pattern& pattern) {
                    return std::nullopt;
                const Parts parts = partsOf(line.subject);
                const Formula quarter = quarterTurn(pattern.chain().unit), a = pattern.symbol(parts.acute);
-               const bool up = !isNegative(pattern, parts.y), left = isNegative(pattern, parts.x);
+               const bool up = !isReversed(pattern, parts.y), left = isReversed(pattern, parts.x);
                Formula now = left ? sum(quarter, a) : less(quarter, a);
                return withFormula(line, up ? std::move(now) : negative(std::move(now)));
            }));

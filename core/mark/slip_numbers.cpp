@@ -84,7 +84,7 @@ bool isOpen(const Question& question, std::size_t cell) {
     return id.what == What::magnitude && hasFreeSense(question, id.of);
 }
 
-void addRewritten(const Question& question, const Alternatives& alternatives, const Origin& origin,
+void addRewritten(const Question& question, const Alternatives& alternatives, const SlipOrigin& origin,
                   SlipNumbers& out) {
     const Way& way = alternatives.ways(origin).ways[origin.way];
     const auto run = Alternatives::run(way, *origin.rewrite);
@@ -104,7 +104,7 @@ SlipNumbers slipOf(const Question& question, const Alternatives& alternatives, c
     out.against.resize(cells);
     for (std::size_t cell = 0; cell < cells; ++cell)
         out.changes = out.changes || one.changed[cell];
-    const Origin& origin = alternatives.origin(one);
+    const SlipOrigin& origin = alternatives.origin(one);
     if (origin.rewrite)
         addRewritten(question, alternatives, origin, out);
     if (origin.reading) {

@@ -29,14 +29,14 @@ Telling::Telling(const Question& question, const Alternatives& alternatives)
     : m_question(question), m_alternatives(alternatives), m_scale(scaleOf(question)),
       m_paper(question.sketch(), kLeastGuard, m_scale) {}
 
-const Origin& Telling::originOf(std::size_t single) const {
+const SlipOrigin& Telling::originOf(std::size_t single) const {
     return m_alternatives.origin(m_alternatives.at(single));
 }
 const Slip& Telling::slipOf(std::size_t single) const {
     return m_alternatives.slip(m_alternatives.at(single));
 }
 
-Prose Telling::say(const Wording& wording, const Origin& origin) const {
+Prose Telling::say(const Wording& wording, const SlipOrigin& origin) const {
     VectorId of = kNobody, with = kNobody;
     if (origin.rewrite)
         of = origin.rewrite->of, with = origin.rewrite->with;
@@ -52,7 +52,7 @@ Prose Telling::say(const Wording& wording, const Origin& origin) const {
     return Voice(m_question.options.sentences).say(wording, "of", named(of), "with", named(with));
 }
 
-std::optional<StepKey> Telling::stepOf(const Origin& origin) const {
+std::optional<StepKey> Telling::stepOf(const SlipOrigin& origin) const {
     if (!origin.rewrite)
         return std::nullopt;
     const Chain& chain = m_alternatives.ways(origin).ways[origin.way].chain;
@@ -151,7 +151,7 @@ Finding Telling::finding(const Fitting& fitting, const std::vector<Given>& given
     Finding out;
     const Fitting::One& one = fitting.slips.front();
     const Slip& slip = slipOf(one.first);
-    const Origin& origin = originOf(one.first);
+    const SlipOrigin& origin = originOf(one.first);
     out.id = slip.id;
     out.place = slip.place;
     out.isStrong = fitting.isStrong;

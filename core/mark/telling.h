@@ -31,12 +31,12 @@ private:
     void addSecond(const Fitting& fitting, Finding& out) const;
     void addAlso(const Fitting& fitting, Finding& out) const;
     void addNumbers(const Fitting& fitting, std::size_t answer, Finding& out) const;
-    Prose say(const Wording& wording, const Origin& origin) const;
-    const Origin& originOf(std::size_t single) const;
+    Prose say(const Wording& wording, const SlipOrigin& origin) const;
+    const SlipOrigin& originOf(std::size_t single) const;
     std::vector<ChangedLine> linesOf(std::size_t single) const;
-    std::vector<ChangedLine> rewritten(const Origin& origin) const;
-    std::vector<ChangedLine> readOtherwise(const Origin& origin) const;
-    std::optional<StepKey> stepOf(const Origin& origin) const;
+    std::vector<ChangedLine> rewritten(const SlipOrigin& origin) const;
+    std::vector<ChangedLine> readOtherwise(const SlipOrigin& origin) const;
+    std::optional<StepKey> stepOf(const SlipOrigin& origin) const;
 
     Formula numberOf(const QuantityId& id, long double value, bool isGiven) const;
     using ValueOf = std::function<std::optional<long double>(const QuantityId&)>;

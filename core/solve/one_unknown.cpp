@@ -34,10 +34,6 @@ std::optional<Best> bestDirection(long double magnitude, const Target& target) {
                 off <= kernel::kTangentBand * target.scale ? 0 : off};
 }
 
-const SolvedForce& vectorIn(const Solution& solution, int index) {
-    return index == kSumIndex ? solution.sum : solution.forces[static_cast<std::size_t>(index)];
-}
-
 /// Whether both equations hold with it, exactly or within rounding.
 bool holds(const Sketch& sketch, const UnknownVector& unknown, const Solution& solution, const Best& best) {
     if (best.misses == 0) {

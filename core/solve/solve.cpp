@@ -16,7 +16,7 @@ using kernel::Root;
 using kernel::Roots;
 using kernel::Vec;
 
-Eigen::Vector2d toDouble(Vec v) {
+Eigen::Vector2d doubles(Vec v) {
     return {static_cast<double>(v.x) + 0.0, static_cast<double>(v.y) + 0.0};
 }
 
@@ -59,7 +59,7 @@ Solved unsolved(const Sketch& sketch, const Question& question) {
     for (std::size_t i = 0; i < std::min<std::size_t>(2, question.unknowns.size()); ++i) {
         solved.unknownVectors[i] = question.unknowns[i].index;
     }
-    solved.knownSum = toDouble(question.forces.value());
+    solved.knownSum = doubles(question.forces.value());
     solved.family = familyOf(sketch, question);
     return solved;
 }

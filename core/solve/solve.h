@@ -74,6 +74,11 @@ struct Solved {
     Phrase finding() const; ///< the message without what could be asked next: for a sheet
 };
 inline constexpr int kSumIndex = -1;
+
+/// A found vector by its index: a force, or the sum at kSumIndex.
+inline const SolvedForce& vectorIn(const Solution& solution, int index) {
+    return index == kSumIndex ? solution.sum : solution.forces[static_cast<std::size_t>(index)];
+}
 inline constexpr int kNoVector = -2;
 /// Of a vector by its index; kNobody for kNoVector.
 VectorId vectorId(int index);

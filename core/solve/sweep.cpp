@@ -2,6 +2,7 @@
 #include "core/solve/sweep.h"
 
 #include "core/sketch/shown.h"
+#include "core/solve/question.h"
 #include "core/solve/sweep_curves.h"
 
 #include <algorithm>
@@ -14,12 +15,9 @@ namespace {
 Force& vectorOf(Sketch& sketch, int index) {
     return index == kSumIndex ? sketch.sum : sketch.forces[static_cast<std::size_t>(index)];
 }
-const Force& vectorOf(const Sketch& sketch, int index) {
-    return index == kSumIndex ? sketch.sum : sketch.forces[static_cast<std::size_t>(index)];
-}
 
 void addVariable(std::vector<Scalar>& all, const Sketch& sketch, int vector) {
-    const Force& force = vectorOf(sketch, vector);
+    const Force& force = vectorAt(sketch, vector);
     if (vector == kSumIndex && isEquilibrium(sketch)) {
         return;
     }
@@ -48,11 +46,11 @@ std::vector<Scalar> variable(const Sketch& sketch) {
 }
 
 std::string nameOf(const Scalar& scalar, const Sketch& sketch) {
-    return (scalar.isDirection ? "direction of " : "magnitude of ") + vectorOf(sketch, scalar.vector).name;
+    return (scalar.isDirection ? "direction of " : "magnitude of ") + vectorAt(sketch, scalar.vector).name;
 }
 
 std::optional<double> presentValue(const Sketch& sketch, const Scalar& scalar) {
-    const Force& force = vectorOf(sketch, scalar.vector);
+    const Force& force = vectorAt(sketch, scalar.vector);
     if (!scalar.isDirection) {
         return force.magnitude.value;
     }

@@ -1,18 +1,13 @@
 // SPDX-License-Identifier: MIT
 #include "core/solve/sweep_answers.h"
 
+#include "core/solve/question.h"
+
 #include <algorithm>
 #include <cmath>
 
 namespace tailpoint {
 namespace {
-
-const Force& vectorOf(const Sketch& sketch, int index) {
-    return index == kSumIndex ? sketch.sum : sketch.forces[static_cast<std::size_t>(index)];
-}
-const SolvedForce& vectorOf(const Solution& solution, int index) {
-    return index == kSumIndex ? solution.sum : solution.forces[static_cast<std::size_t>(index)];
-}
 
 bool isToFind(const Force& force, Swept::Kind kind) {
     return kind == Swept::Kind::magnitude ? !isGiven(force.magnitude)
@@ -25,7 +20,7 @@ std::vector<Swept> sweptOf(const Sketch& sketch) {
     std::vector<Swept> all;
     for (const auto kind : {Swept::Kind::magnitude, Swept::Kind::direction}) {
         for (const int vector : question.unknownVectors) {
-            if (vector != kNoVector && isToFind(vectorOf(sketch, vector), kind)) {
+            if (vector != kNoVector && isToFind(vectorAt(sketch, vector), kind)) {
                 all.push_back({kind, vector, 0});
             }
         }
@@ -50,7 +45,7 @@ double crossOf(const Eigen::Vector2d& a, const Eigen::Vector2d& b) {
 
 /// Magnitudes that run through zero on the line give the same unit vector on both sides of it.
 Eigen::Vector2d lineOf(const Sketch& sketch, int vector) {
-    const auto unit = unitVector(vectorOf(sketch, vector).direction, sketch);
+    const auto unit = unitVector(vectorAt(sketch, vector).direction, sketch);
     return unit ? Eigen::Vector2d(static_cast<double>(unit->cos), static_cast<double>(unit->sin))
                 : Eigen::Vector2d(1, 0);
 }
@@ -69,12 +64,12 @@ SweepAnswers::SweepAnswers(const Sketch& sketch, const SweepRange& range)
 int SweepAnswers::sideOf(const Sketch& sketch, const Solved& solved, const Solution& solution,
                          double& openness) const {
     const auto [first, second] = solved.unknownVectors;
-    const auto unitOf = [&](int vector) { return vectorOf(solution, vector).unit; };
+    const auto unitOf = [&](int vector) { return vectorIn(solution, vector).unit; };
     double crossing = 0;
     if (solved.family == Family::twoDirections) {
         crossing = crossOf(unitOf(first), unitOf(second));
     } else if (solved.family == Family::magnitudeAndDirection) {
-        const bool isFirstLine = !isGiven(vectorOf(sketch, first).magnitude);
+        const bool isFirstLine = !isGiven(vectorAt(sketch, first).magnitude);
         const int line = isFirstLine ? first : second, circle = isFirstLine ? second : first;
         crossing = unitOf(circle).dot(lineOf(sketch, line));
     } else {
@@ -90,11 +85,11 @@ BranchPoint SweepAnswers::pointOf(const Solution& solution) const {
     double larger = 0;
     for (const Swept& swept : m_swept) {
         if (swept.kind == Swept::Kind::magnitude) {
-            larger = std::max(larger, vectorOf(solution, swept.vector).magnitude);
+            larger = std::max(larger, vectorIn(solution, swept.vector).magnitude);
         }
     }
     for (std::size_t i = 0; i < m_swept.size(); ++i) {
-        const SolvedForce& vector = vectorOf(solution, m_swept[i].vector);
+        const SolvedForce& vector = vectorIn(solution, m_swept[i].vector);
         switch (m_swept[i].kind) {
         case Swept::Kind::magnitude:
             point.value[i] = vector.magnitude;

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "core/solve/sweep_bounds.h"
 
+#include "core/solve/question.h"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -12,14 +14,10 @@ namespace {
 
 /// Nothing is halved below this part of the range, nor oftener than so many times.
 constexpr double kThinnest = 0x1p-40;
-constexpr int kMostHalvings = 40'000;
+constexpr int kMostTried = 40'000;
 /// A curve that moves by less than this part of all magnitudes, or of a radian, does not move.
 constexpr double kStill = 1e-13;
 constexpr Interval kTwo{2, 2};
-
-const Force& vectorIn(const Sketch& sketch, int index) {
-    return index == kSumIndex ? sketch.sum : sketch.forces[static_cast<std::size_t>(index)];
-}
 
 /// What lies in both; they have something in common.
 Interval both(Interval a, Interval b) {
@@ -60,7 +58,7 @@ SweepBounds::SweepBounds(const Sketch& sketch, const SweepRange& range)
       m_span(std::fabs(range.to - range.from)) {
     m_scale = m_varied.isDirection ? 0 : std::max(range.from, range.to);
     for (int i = kSumIndex; i < static_cast<int>(sketch.forces.size()); ++i) {
-        const Force& force = vectorIn(sketch, i);
+        const Force& force = tailpoint::vectorAt(sketch, i);
         m_scale += force.magnitude.value.value_or(0);
         const auto [first, second] = m_asked.unknownVectors;
         if (i != first && i != second && i != m_varied.vector) {
@@ -72,7 +70,7 @@ SweepBounds::SweepBounds(const Sketch& sketch, const SweepRange& range)
 // To second order about the middle: u = u0 + h left(u0) with |h| up to half the width, and h * h / 2 of room.
 SweepBounds::Vector SweepBounds::unitAt(int index, double from, double to) const {
     const bool varies = m_varied == Scalar{index, true};
-    Direction direction = vectorIn(m_sketch, index).direction;
+    Direction direction = tailpoint::vectorAt(m_sketch, index).direction;
     if (varies) {
         direction = Direction{AngleForm{from + (to - from) / 2}, {}};
     }
@@ -96,7 +94,7 @@ SweepBounds::Vector SweepBounds::vectorAt(int index, double from, double to) con
     const Vector unit = unitAt(index, from, to);
     const bool varies = m_varied == Scalar{index, false};
     const Interval size =
-        varies ? Interval{from, to} : point(vectorIn(m_sketch, index).magnitude.value.value_or(0));
+        varies ? Interval{from, to} : point(tailpoint::vectorAt(m_sketch, index).magnitude.value.value_or(0));
     const double sign = index == kSumIndex ? -1 : 1;
     Vector made{point(sign) * (size * unit.value), point(sign) * (size * unit.slope)};
     if (varies) {
@@ -121,7 +119,7 @@ SweepBounds::Rest SweepBounds::restAt(double from, double to) const {
     rest.along = dot(fixed, rest.slope);
     rest.across = cross(fixed, rest.slope);
     if (m_varied.isDirection) {
-        const double size = vectorIn(m_sketch, m_varied.vector).magnitude.value.value_or(0);
+        const double size = tailpoint::vectorAt(m_sketch, m_varied.vector).magnitude.value.value_or(0);
         const double sense = m_sketch.reference.sense == Sense::cw ? -1 : 1;
         rest.across = rest.across + squared(point(size)) * point(sense * radiansIn(m_sketch.angleUnit));
     } else {
@@ -131,7 +129,7 @@ SweepBounds::Rest SweepBounds::restAt(double from, double to) const {
 }
 
 SweepBounds::Side SweepBounds::sideAt(int index, double from, double to) const {
-    const Force& force = vectorIn(m_sketch, index);
+    const Force& force = tailpoint::vectorAt(m_sketch, index);
     Side side;
     side.isLine = !isGiven(force.magnitude);
     side.unit = unitAt(index, from, to);
@@ -307,7 +305,7 @@ SweepBounds::Kind SweepBounds::kindOf(double from, double to) const {
         return circles(place, width);
     case Family::smallestForce:
     case Family::smallestSum:
-        return foot(isGiven(vectorIn(m_sketch, m_asked.unknownVectors[0]).direction) ? place.first
+        return foot(isGiven(tailpoint::vectorAt(m_sketch, m_asked.unknownVectors[0]).direction) ? place.first
                                                                                      : place.second,
                     place.rest, width);
     case Family::oneUnknown:
@@ -357,7 +355,7 @@ SweepBounds::Turns SweepBounds::turns(const std::vector<double>& at) const {
         halves.clear();
         for (const auto& [from, to] : open) {
             const double middle = from + (to - from) / 2;
-            if (++tried > kMostHalvings) {
+            if (++tried > kMostTried) {
                 turns.isAll = false;
                 return turns;
             }

@@ -8,12 +8,12 @@
 namespace tailpoint {
 namespace {
 
-constexpr int kMostHalvings = 1100; // from any distance to neighbouring doubles
+constexpr int kMostNarrowings = 1100; // from any distance to neighbouring doubles
 
 /// From one place with an answer and one without to two neighbouring ones.
 std::pair<double, double> endBetween(const SweepAnswers& answers, std::size_t branch, double with,
                                      double without) {
-    for (int i = 0; i < kMostHalvings; ++i) {
+    for (int i = 0; i < kMostNarrowings; ++i) {
         const double middle = with + (without - with) / 2;
         if (middle == with || middle == without) {
             break;

@@ -4,12 +4,9 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 
 namespace tailpoint::tolerance {
 namespace {
-
-constexpr double kTurn = 2 * std::numbers::pi;
 
 // The part of `sector` that lies within from..to, whole turns apart; false: none. Where two parts would, all
 // of it.
@@ -17,13 +14,13 @@ bool cut(Sector& sector, double from, double to) {
     if (to - from >= kTurn) {
         return true;
     }
-    constexpr double kRoom = 1e-15 * 8;
+    constexpr double kSectorRoom = 1e-15 * 8;
     int parts = 0;
     double low = 0, high = 0;
     const double start = std::floor((sector.from - to) / kTurn) * kTurn;
     for (int i = 0; i < 4; ++i) {
-        const double a = std::max(sector.from, from + start + i * kTurn - kRoom);
-        const double b = std::min(sector.to, to + start + i * kTurn + kRoom);
+        const double a = std::max(sector.from, from + start + i * kTurn - kSectorRoom);
+        const double b = std::min(sector.to, to + start + i * kTurn + kSectorRoom);
         if (a <= b) {
             ++parts;
             low = a;

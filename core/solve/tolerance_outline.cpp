@@ -15,7 +15,6 @@
 namespace tailpoint::tolerance {
 namespace {
 
-constexpr double kTurn = 2 * std::numbers::pi;
 /// What an outline may be off, as a part of the region's size.
 constexpr double kTrue = 0.002;
 /// Unbounded regions are cut off here: so many times all given magnitudes, and twice where they begin.

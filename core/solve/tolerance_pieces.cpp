@@ -64,7 +64,7 @@ Relation relationOf(const Piece& piece) {
     return back ? Relation{false, kQuarter, 3 * kQuarter} : Relation{false, -kQuarter, kQuarter};
 }
 
-struct Maker {
+struct PieceMaker {
     const Problem& problem;
     const Sketch& sketch;
     const Solved& solved;
@@ -147,12 +147,12 @@ long double distance(const Problem& problem, const Tips& tips, const Piece& piec
 }
 
 // The kernel's root that is this answer; -1: both, where they are one.
-int rootOf(const Maker& maker, std::size_t answer) {
+int rootOf(const PieceMaker& maker, std::size_t answer) {
     const Solution& solution = maker.solved.solutions[answer];
     const Point nominal = maker.problem.nominal();
     std::array<long double, 2> off{std::numeric_limits<long double>::infinity(),
                                    std::numeric_limits<long double>::infinity()};
-    Maker scratch = maker;
+    PieceMaker scratch = maker;
     for (int root = 0; root < 2; ++root) {
         scratch.pieces.clear();
         scratch.addAll(root, false);
@@ -168,7 +168,7 @@ int rootOf(const Maker& maker, std::size_t answer) {
 
 std::vector<Piece> madeOf(const Problem& problem, const Sketch& sketch, const Solved& solved,
                           std::size_t answer, bool lost) {
-    Maker maker{problem, sketch, solved};
+    PieceMaker maker{problem, sketch, solved};
     if (solved.unknownVectors[0] == kNoVector) {
         return {};
     }

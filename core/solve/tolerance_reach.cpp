@@ -5,14 +5,11 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 #include <optional>
 #include <utility>
 
 namespace tailpoint::tolerance {
 namespace {
-
-constexpr double kTurn = 2 * std::numbers::pi;
 
 } // namespace
 

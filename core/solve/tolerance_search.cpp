@@ -10,7 +10,6 @@
 namespace tailpoint::tolerance {
 namespace {
 
-constexpr double kTurn = 2 * std::numbers::pi;
 /// With fewer boxes than this a bound that no point reaches is not looked into: it stands as an outer one.
 constexpr int kThorough = kExact.boxes / 8;
 /// A magnitude beyond so many times all that is given is beyond all bounds.

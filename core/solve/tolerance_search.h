@@ -11,7 +11,11 @@
 #include "core/solve/tolerance.h"
 #include "core/solve/tolerance_problem.h"
 
+#include <numbers>
+
 namespace tailpoint::tolerance {
+
+inline constexpr double kTurn = 2 * std::numbers::pi;
 
 enum class Goal { leastMagnitude, greatestMagnitude, leastX, greatestX, leastY, greatestY, from, to };
 inline constexpr std::size_t kGoals = 8;

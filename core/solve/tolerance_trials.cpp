@@ -4,14 +4,11 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 #include <optional>
 #include <utility>
 
 namespace tailpoint::tolerance {
 namespace {
-
-constexpr double kTurn = 2 * std::numbers::pi;
 
 } // namespace
 

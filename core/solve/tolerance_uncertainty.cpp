@@ -90,9 +90,9 @@ struct Moments {
     double deviation() const { return count < 2 ? 0 : std::sqrt(squares / (count - 1)); }
 };
 
-class Maker {
+class UncertaintyMaker {
 public:
-    Maker(const Sketch& sketch, const Solved& solved, std::size_t answer, const AnswerRange& range,
+    UncertaintyMaker(const Sketch& sketch, const Solved& solved, std::size_t answer, const AnswerRange& range,
           const UncertaintyAsked& asked)
         : sketch_(sketch), solution_(solved.solutions[answer]), range_(range), asked_(asked),
           widths_(halfwidthsOf(sketch)), slopes_(sensitivityOf(sketch, solved, answer)),
@@ -136,7 +136,7 @@ const InputSlope* slopeBy(const std::vector<InputSlope>& slopes, const Halfwidth
     return found == slopes.end() ? nullptr : &*found;
 }
 
-Uncertain Maker::firstOrder(std::size_t vector, Kind kind) const {
+Uncertain UncertaintyMaker::firstOrder(std::size_t vector, Kind kind) const {
     Uncertain made;
     if (!slopes_) {
         made.withheld = Withheld::noDerivative;
@@ -161,7 +161,7 @@ Uncertain Maker::firstOrder(std::size_t vector, Kind kind) const {
 }
 
 // How far first order lets the quantity go below and above.
-std::array<double, 2> Maker::linearEnds(std::size_t vector, Kind kind) const {
+std::array<double, 2> UncertaintyMaker::linearEnds(std::size_t vector, Kind kind) const {
     double below = 0, above = 0;
     for (const Halfwidth& width : widths_) {
         if (const InputSlope* slope = slopeBy(*slopes_, width)) {
@@ -173,7 +173,7 @@ std::array<double, 2> Maker::linearEnds(std::size_t vector, Kind kind) const {
     return {below, above};
 }
 
-bool Maker::isLikeRange(const VectorRange& own, std::size_t vector, Kind kind) const {
+bool UncertaintyMaker::isLikeRange(const VectorRange& own, std::size_t vector, Kind kind) const {
     constexpr double kAlike = 0.25;
     const SolvedForce& solved = vectorOf(solution_, vector);
     const auto [below, above] = linearEnds(vector, kind);
@@ -196,7 +196,7 @@ bool Maker::isLikeRange(const VectorRange& own, std::size_t vector, Kind kind) c
            std::fabs(*range.greatest - value - above) <= room;
 }
 
-Point Maker::drawn(Draws& draws) const {
+Point UncertaintyMaker::drawn(Draws& draws) const {
     Point point;
     for (const Input& input : problem_.inputs) {
         const long double middle = (input.least + input.greatest) / 2,
@@ -209,7 +209,7 @@ Point Maker::drawn(Draws& draws) const {
     return point;
 }
 
-void Maker::enter(const Tips& tips, const Piece& piece, const Point& point) {
+void UncertaintyMaker::enter(const Tips& tips, const Piece& piece, const Point& point) {
     for (std::size_t i = 0; i < (piece.hasSecond ? 2u : 1u); ++i) {
         const std::size_t vector = piece.unknown[i].vector;
         const long double sign = problem_.turnedOf(vector) == Turned::yes ? -1 : 1;
@@ -229,7 +229,7 @@ void Maker::enter(const Tips& tips, const Piece& piece, const Point& point) {
     }
 }
 
-void Maker::drawOnce(Draws& draws) {
+void UncertaintyMaker::drawOnce(Draws& draws) {
     const Point point = drawn(draws);
     for (const Piece& piece : pieces_) {
         if (const std::optional<Tips> tips = tipsAt(problem_, piece, point)) {
@@ -254,7 +254,7 @@ std::optional<Uncertain>& quantityOf(VectorUncertainty& vector, Kind kind) {
 }
 
 // All that is told so far, whether within `part` of first order's own.
-bool Maker::isLikeDraws(std::vector<VectorUncertainty>& all, double part) {
+bool UncertaintyMaker::isLikeDraws(std::vector<VectorUncertainty>& all, double part) {
     bool alike = true;
     for (VectorUncertainty& vector : all) {
         const std::size_t at =
@@ -270,7 +270,7 @@ bool Maker::isLikeDraws(std::vector<VectorUncertainty>& all, double part) {
 }
 
 // No more than a fifth of them where by then all are alike beyond doubt.
-void Maker::draw(std::vector<VectorUncertainty>& all) {
+void UncertaintyMaker::draw(std::vector<VectorUncertainty>& all) {
     constexpr double kAlike = 0.1;
     Draws draws;
     moments_.resize(problem_.box.vectors.size());
@@ -292,7 +292,7 @@ void Maker::draw(std::vector<VectorUncertainty>& all) {
     }
 }
 
-VectorUncertainty Maker::firstOrder(const VectorRange& own, std::size_t vector) const {
+VectorUncertainty UncertaintyMaker::firstOrder(const VectorRange& own, std::size_t vector) const {
     VectorUncertainty made;
     made.index = own.index;
     for (const Kind kind : kKinds) {
@@ -311,7 +311,7 @@ VectorUncertainty Maker::firstOrder(const VectorRange& own, std::size_t vector) 
     return made;
 }
 
-std::vector<VectorUncertainty> Maker::make() {
+std::vector<VectorUncertainty> UncertaintyMaker::make() {
     std::vector<VectorUncertainty> all;
     if (widths_.empty() || pieces_.empty()) {
         return all;
@@ -338,7 +338,7 @@ std::vector<VectorUncertainty> Maker::make() {
 
 std::vector<VectorUncertainty> uncertaintyOf(const Sketch& sketch, const Solved& solved, std::size_t answer,
                                              const AnswerRange& range, const UncertaintyAsked& asked) {
-    return Maker(sketch, solved, answer, range, asked).make();
+    return UncertaintyMaker(sketch, solved, answer, range, asked).make();
 }
 
 Uncertainties uncertaintiesOf(const Sketch& sketch, const Solved& solved, const Ranges& ranges,

@@ -7,10 +7,8 @@
 
 int main(int argc, char** argv) {
     QApplication application(argc, argv);
-    tailpoint::MainWindow window;
+    tailpoint::MainWindow window(argc > 1 ? QString::fromLocal8Bit(argv[1]) : QString());
     window.resize(1366, 768);
-    if (argc > 1 && !window.openPath(QString::fromLocal8Bit(argv[1])))
-        return 2;
     tailpoint::bench::quitAfterFirstPaint(window);
     window.show();
     return QApplication::exec();

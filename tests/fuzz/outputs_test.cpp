@@ -17,7 +17,7 @@
 using namespace tailpoint;
 using fuzz::Dice;
 
-namespace {
+namespace TAILPOINT_FILE {
 
 constexpr std::uint64_t kSeed = 77'000;
 constexpr int kCases = 150;
@@ -99,7 +99,7 @@ void expectSoundTex(const QByteArray& file) {
     EXPECT_EQ(depth, 0);
 }
 
-class FuzzOutputs : public testing::Test {
+class FuzzOutputs : public ::testing::Test {
 protected:
     static void SetUpTestSuite() {
         qputenv("QT_QPA_PLATFORM", "offscreen");
@@ -111,8 +111,6 @@ protected:
     static void TearDownTestSuite() { application.reset(); }
     static inline std::unique_ptr<QGuiApplication> application;
 };
-
-} // namespace
 
 TEST_F(FuzzOutputs, FiguresAndHandoutsOfHostileTextsAreWellFormed) {
     fuzz::announceSeedOnCrash();
@@ -146,3 +144,5 @@ TEST_F(FuzzOutputs, FiguresAndHandoutsOfHostileTextsAreWellFormed) {
         EXPECT_GT(drawn, kCases / 2) << "too few of the made sketches are without fault";
     }
 }
+
+} // namespace

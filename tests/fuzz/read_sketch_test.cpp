@@ -16,7 +16,7 @@
 using namespace tailpoint;
 using fuzz::mutated;
 
-namespace {
+namespace TAILPOINT_FILE {
 
 constexpr std::uint64_t kSeed = 20'260;
 constexpr int kCases = 20'000;
@@ -91,8 +91,6 @@ void expectASketchOrOneLine(const std::string& text) {
     EXPECT_FALSE(error.message.isEmpty());
 }
 
-} // namespace
-
 TEST(FuzzReadSketch, TheUnchangedDocumentsAreRead) {
     const auto texts = corpus();
     ASSERT_GE(texts.size(), 3u);
@@ -129,3 +127,5 @@ TEST(FuzzReadSketch, DeepNestingIsAnsweredInOneLine) {
         expectASketchOrOneLine(text);
     }
 }
+
+} // namespace

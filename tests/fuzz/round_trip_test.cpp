@@ -13,7 +13,7 @@
 using namespace tailpoint;
 using fuzz::Dice;
 
-namespace {
+namespace TAILPOINT_FILE {
 
 constexpr std::uint64_t kSeed = 52'000;
 constexpr int kCases = 5'000;
@@ -137,7 +137,7 @@ std::vector<Force> forces(Dice& dice, std::set<std::string>& names, const Sketch
     return made;
 }
 
-Force sum(Dice& dice, const Sketch& sheet) {
+Force someSum(Dice& dice, const Sketch& sheet) {
     Force made = force(dice, dice.oneIn(4) ? "sum of all" : defaultSumName(sheet.forces), sheet);
     if (dice.oneIn(4)) { // equilibrium
         made.magnitude = Magnitude{0.0, {}};
@@ -179,15 +179,13 @@ Sketch sketchOf(std::uint64_t seed) {
     made.angleDecimals = static_cast<int>(dice.below(9));
     std::set<std::string> names;
     made.forces = forces(dice, names, made);
-    made.sum = sum(dice, made);
+    made.sum = someSum(dice, made);
     made.unknownKeys = unknownKeys(dice, KeyPlace::sketch);
     for (const char* name : {"calm", "storm \"9\"", "as built"})
         if (dice.oneIn(3))
             made.cases.push_back(loadCase(dice, name, made));
     return made;
 }
-
-} // namespace
 
 TEST(RoundTrip, ASketchWrittenAndReadIsTheSameSketch) {
     int tried = 0;
@@ -208,3 +206,5 @@ TEST(RoundTrip, ASketchWrittenAndReadIsTheSameSketch) {
         EXPECT_GT(tried, kCases / 2) << "too few of the made sketches are without fault";
     }
 }
+
+} // namespace

@@ -12,7 +12,7 @@
 using namespace tailpoint;
 using fuzz::Dice;
 
-namespace {
+namespace TAILPOINT_FILE {
 
 constexpr std::uint64_t kSeed = 31'700;
 constexpr int kCases = 200'000;
@@ -69,14 +69,14 @@ template <class Parse>
 void sweep(Parse parse) {
     fuzz::announceSeedOnCrash();
     int taken = 0;
-    for (int i = 0; i < kCases && !testing::Test::HasFailure(); ++i) {
+    for (int i = 0; i < kCases && !::testing::Test::HasFailure(); ++i) {
         const std::uint64_t seed = kSeed + static_cast<std::uint64_t>(i);
         fuzz::setCurrentSeed(seed);
         const std::string text = fuzz::typedText(seed);
         SCOPED_TRACE("seed " + std::to_string(seed) + ": '" + fuzz::escaped(text) + "'");
         taken += expectTakenOrRefused(parse(text));
     }
-    if (!testing::Test::HasFailure()) {
+    if (!::testing::Test::HasFailure()) {
         EXPECT_GT(taken, kCases / 100) << "the sweep hardly ever makes a text that is taken";
     }
 }
@@ -91,8 +91,6 @@ std::string withComma(std::string text) {
     std::replace(text.begin(), text.end(), '.', ',');
     return text;
 }
-
-} // namespace
 
 TEST(FuzzTyped, NumbersAreFiniteOrRefusedInOneLine) {
     sweep([](const std::string& text) { return parseNumber(text); });
@@ -162,3 +160,5 @@ TEST(FuzzTyped, AVeryLongTextIsRefusedInOneBearableLine) {
         expectTakenOrRefused(parseDirection(text, AngleUnit::deg));
     }
 }
+
+} // namespace

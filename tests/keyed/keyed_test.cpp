@@ -7,7 +7,7 @@
 #include <gtest/gtest.h>
 
 namespace tailpoint::keyed {
-namespace {
+namespace TAILPOINT_FILE {
 
 constexpr std::int64_t kLines = 50'000;
 constexpr std::uint64_t kSeed = 20261129;

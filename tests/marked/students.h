@@ -127,7 +127,7 @@ inline std::optional<double> valueIn(const marking::Question& question, const Va
 /// The answers of one who makes that slip. `rounds` counts where a chain is calculated.
 inline Attempt slippingAttempt(const Set& set, const marking::Alternative& slip, std::size_t answer,
                                const Rounds& rounds) {
-    const marking::Origin& origin = set.alternatives->origin(slip);
+    const marking::SlipOrigin& origin = set.alternatives->origin(slip);
     const marking::Ways& ways = set.alternatives->ways(origin);
     if ((origin.rewrite || origin.reading) && rounds.figures > 0 && origin.way < ways.ways.size()) {
         const Chain& chain = ways.ways[origin.way].chain;

@@ -65,7 +65,7 @@ int main(int count, char** words) {
     const auto number = [&](int index, std::uint64_t otherwise) {
         return count > index ? std::strtoull(words[index], nullptr, 10) : otherwise;
     };
-    const testing::Range range{number(3, 0), number(1, 10'000)};
+    const ::testing::Range range{number(3, 0), number(1, 10'000)};
     std::uint64_t faults = 0;
     for (const FamilyEntry& family : problemFamilies())
         for (int level = 1; level <= kLevels && (count <= 2 || family.id == words[2]); ++level)

@@ -9,7 +9,7 @@
 #include "core/quantity/angle.h"
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 struct Needle {
     double a, b, c;

@@ -3,7 +3,7 @@
 #include "tests/support/printed.h"
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 const Example kExamples[] = {
     {"three displacements",

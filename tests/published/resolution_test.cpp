@@ -5,7 +5,7 @@
 #include "tests/support/printed.h"
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 Sketch resolved(double magnitude, double direction, double first, double second) {
     return sketch({force("U", kToFind, first), force("V", kToFind, second)},

@@ -5,7 +5,7 @@
 #include "core/sketch/shown.h"
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 const char* const kUniversityPhysics = "OpenStax, University Physics, vol. 1";
 const char* const kCollegePhysics = "OpenStax, College Physics, 2e";

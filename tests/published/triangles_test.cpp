@@ -9,7 +9,7 @@
 #include <algorithm>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 const char* const kPrecalculus = "OpenStax, Precalculus, 2e, ";
 

@@ -7,7 +7,7 @@
 #include "core/quantity/units.h"
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 // Source: NIST Special Publication 811 (2008), appendix B.9 and its footnote (as quoted elsewhere).
 TEST(PublishedUnits, OfForceHaveTheirPrintedFactors) {

@@ -6,7 +6,7 @@
 #include "tests/support/steps.h"
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 /// A printed value and the step in which it must come out.
 struct Printed {

@@ -8,7 +8,7 @@
 #include <set>
 #include <string>
 
-namespace {
+namespace TAILPOINT_FILE {
 
 namespace fs = std::filesystem;
 

@@ -11,7 +11,7 @@
 #include <string>
 #include <vector>
 
-namespace {
+namespace TAILPOINT_FILE {
 
 namespace fs = std::filesystem;
 

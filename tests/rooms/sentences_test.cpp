@@ -14,7 +14,7 @@
 #include <utility>
 #include <vector>
 
-namespace {
+namespace TAILPOINT_FILE {
 
 namespace fs = std::filesystem;
 

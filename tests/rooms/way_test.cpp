@@ -7,7 +7,7 @@
 #include <sstream>
 #include <string>
 
-namespace {
+namespace TAILPOINT_FILE {
 
 std::string textOf(const std::string& path) {
     std::ifstream in(std::string(TAILPOINT_SOURCE) + "/" + path);

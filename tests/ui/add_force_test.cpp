@@ -6,7 +6,7 @@
 #include <QPushButton>
 
 namespace tailpoint::test {
-namespace {
+namespace TAILPOINT_FILE {
 
 class AddForceTest : public OpenWindow {
 protected:

@@ -14,7 +14,7 @@
 
 namespace tailpoint::test {
 
-namespace {
+namespace TAILPOINT_FILE {
 
 /// What was said last is the name of the status line, whether or not anybody listens.
 class Announced : public OpenWindow {

@@ -11,7 +11,7 @@
 
 namespace tailpoint {
 
-namespace {
+namespace TAILPOINT_FILE {
 
 constexpr std::array kThemes{ThemeName::paper, ThemeName::slate, ThemeName::contrast};
 
@@ -30,8 +30,6 @@ QPointF onCircle(QPointF centre, double degrees, double radius) {
     const double radians = degrees * std::acos(-1.0) / 180;
     return centre + radius * QPointF(std::cos(radians), -std::sin(radians));
 }
-
-} // namespace
 
 class HoverTest : public CanvasTest {
 protected:
@@ -236,4 +234,5 @@ TEST_F(HoverTest, OnAStageAUnitIsNotClicked) {
     EXPECT_EQ(clicked, 1);
 }
 
+} // namespace
 } // namespace tailpoint

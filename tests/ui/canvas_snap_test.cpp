@@ -5,13 +5,11 @@
 
 namespace tailpoint {
 
-namespace {
+namespace TAILPOINT_FILE {
 
 SnapField field(double pixelsPerUnit) {
     return {pixelsPerUnit, 50, {}, true};
 }
-
-} // namespace
 
 TEST(CanvasSnap, MagnitudeStepsAreRoundAndFollowTheScale) {
     EXPECT_DOUBLE_EQ(magnitudeStep(field(1)), 5); // 4 px apart or more: 5 N
@@ -102,4 +100,5 @@ TEST_F(CanvasTest, SnappingIsSwitchedOffAsAWhole) {
     EXPECT_NE(angle(0), std::round(angle(0)));
 }
 
+} // namespace
 } // namespace tailpoint

@@ -7,7 +7,7 @@
 
 namespace tailpoint {
 
-namespace {
+namespace TAILPOINT_FILE {
 
 Sketch looseRaft() {
     Sketch sketch = raft();
@@ -32,8 +32,6 @@ std::vector<tolerance::Outline> shadedBy(const Canvas& canvas) {
 std::vector<tolerance::Outline> exactOf(const Sketch& sketch) {
     return tolerance::tipRegions(sketch, solve(sketch), 0).front().outlines;
 }
-
-} // namespace
 
 TEST_F(CanvasTest, TheTipsRegionIsShadedAndLeftOutOnDemand) {
     open(looseRaft());
@@ -83,4 +81,5 @@ TEST(ToleratedSettings, ShadingIsOnAndRemembered) {
     settings.setShadesTips(true);
 }
 
+} // namespace
 } // namespace tailpoint

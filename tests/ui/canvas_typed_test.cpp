@@ -285,13 +285,13 @@ TEST_F(CanvasTyped, WhatWasConvertedIsSaid) {
 }
 
 TEST(CanvasTypedEdits, TheAxisIsReadInManyWritings) {
-    struct Case {
+    struct Writing {
         const char* text;
         Reference reference;
     };
-    for (const Case& c : {Case{"+y", {90, Sense::ccw}}, Case{"-x, clockwise", {180, Sense::cw}},
-                          Case{"−y", {270, Sense::ccw}}, Case{"35° cw", {35, Sense::cw}},
-                          Case{"cw", {0, Sense::cw}}, Case{"from x, ccw", {0, Sense::ccw}}}) {
+    for (const Writing& c : {Writing{"+y", {90, Sense::ccw}}, Writing{"-x, clockwise", {180, Sense::cw}},
+                          Writing{"−y", {270, Sense::ccw}}, Writing{"35° cw", {35, Sense::cw}},
+                          Writing{"cw", {0, Sense::cw}}, Writing{"from x, ccw", {0, Sense::ccw}}}) {
         const Outcome read = withTypedReference(raft(), QString::fromUtf8(c.text), Numbers::keep);
         ASSERT_TRUE(std::holds_alternative<Accepted>(read)) << c.text;
         EXPECT_EQ(std::get<Accepted>(read).sketch.reference, c.reference) << c.text;

@@ -6,12 +6,10 @@
 
 namespace tailpoint {
 
-namespace {
+namespace TAILPOINT_FILE {
 
 constexpr unsigned kSeed = 20240611;
 constexpr int kGestures = 400;
-
-} // namespace
 
 class CanvasWild : public CanvasTest {
 protected:
@@ -100,4 +98,5 @@ TEST_F(CanvasWild, VeryLargeAndVerySmallForcesAreDraggedLikeAnyOther) {
     }
 }
 
+} // namespace
 } // namespace tailpoint

@@ -14,7 +14,7 @@
 #include <utime.h>
 
 namespace tailpoint::test {
-namespace {
+namespace TAILPOINT_FILE {
 
 class ChangedUnder : public OpenWindow {
 protected:

@@ -12,7 +12,7 @@
 #include <QRegularExpression>
 
 namespace tailpoint::test {
-namespace {
+namespace TAILPOINT_FILE {
 
 class Copied : public OpenWindow {
 protected:

@@ -9,7 +9,7 @@
 #include <gtest/gtest.h>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 /// The sheet's room beside the panel, logical pixels: in a window of 1366 by 768, of 800 by 600, and of 1366
 /// by 768 at 200 %.

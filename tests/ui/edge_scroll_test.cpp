@@ -5,7 +5,7 @@
 #include <gtest/gtest.h>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 /// 960 x 660 pixels, a pixel a point, the common point in the middle, a pixel a newton.
 SheetView sheetView() {

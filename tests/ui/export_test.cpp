@@ -23,7 +23,7 @@
 #include <gtest/gtest.h>
 
 namespace tailpoint::test {
-namespace {
+namespace TAILPOINT_FILE {
 
 class ExportWindow : public OpenWindow {
 protected:

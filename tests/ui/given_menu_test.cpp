@@ -12,7 +12,7 @@
 #include <QTimer>
 
 namespace tailpoint::test {
-namespace {
+namespace TAILPOINT_FILE {
 
 class GivenMenu : public ::testing::Test {
 protected:

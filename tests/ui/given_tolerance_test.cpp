@@ -11,7 +11,7 @@
 #include <QPushButton>
 
 namespace tailpoint::test {
-namespace {
+namespace TAILPOINT_FILE {
 
 class GivenTolerance : public PanelTest {
 protected:

@@ -8,7 +8,7 @@
 #include "ui/panel/given_model.h"
 
 namespace tailpoint::test {
-namespace {
+namespace TAILPOINT_FILE {
 
 class GivenWords : public ::testing::Test {
 protected:

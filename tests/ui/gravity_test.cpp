@@ -8,7 +8,7 @@
 #include <QInputDialog>
 
 namespace tailpoint::test {
-namespace {
+namespace TAILPOINT_FILE {
 
 class SheetsGravity : public OpenWindow {
 protected:

@@ -24,7 +24,7 @@
 #include <gtest/gtest.h>
 
 namespace tailpoint::test {
-namespace {
+namespace TAILPOINT_FILE {
 
 class HandoutWindow : public OpenWindow {
 protected:

@@ -16,7 +16,7 @@
 #include <functional>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 const QString kFile = QStringLiteral(TAILPOINT_SOURCE "/resources/keys.md");
 

@@ -7,7 +7,7 @@
 
 namespace tailpoint {
 
-namespace {
+namespace TAILPOINT_FILE {
 
 namespace drawn = tailpoint::testing;
 

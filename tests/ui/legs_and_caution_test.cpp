@@ -15,7 +15,7 @@
 #include <QGuiApplication>
 
 namespace tailpoint::test {
-namespace {
+namespace TAILPOINT_FILE {
 
 using namespace tailpoint::testing;
 

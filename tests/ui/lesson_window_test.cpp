@@ -19,7 +19,7 @@
 #include <QTimer>
 
 namespace tailpoint::test {
-namespace {
+namespace TAILPOINT_FILE {
 
 class LessonWindow : public OpenWindow {
 protected:

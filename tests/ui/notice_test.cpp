@@ -9,13 +9,13 @@
 #include <gtest/gtest.h>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 const QString kLine =
     QStringLiteral("Work that was not saved: Survey raft on two lines (raft.json), 30 Nov 2026 00:35:49. "
                    "It is newer than the file, which is of 29 Nov 2026 23:10:00.");
 
-class ANotice : public testing::Test {
+class ANotice : public ::testing::Test {
 protected:
     void SetUp() override {
         m_notice.ask(kLine,

@@ -11,7 +11,7 @@
 #include <QPaintEvent>
 
 namespace tailpoint::test {
-namespace {
+namespace TAILPOINT_FILE {
 
 QString spelt(const Text& text) {
     QString out;

@@ -23,7 +23,7 @@
 #include <algorithm>
 
 namespace tailpoint::test {
-namespace {
+namespace TAILPOINT_FILE {
 
 TEST_F(PanelTest, SaysTheQuestionAndTheAnswerInWords) {
     EXPECT_EQ(plainOf(panel, "answer"), QStringLiteral("R = 520 N"));

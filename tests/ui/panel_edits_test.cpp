@@ -8,7 +8,7 @@
 #include "ui/document/sheet_edits.h"
 
 namespace tailpoint::test {
-namespace {
+namespace TAILPOINT_FILE {
 
 Sketch taken(const Outcome& outcome) {
     const auto* accepted = std::get_if<Accepted>(&outcome);

@@ -10,7 +10,7 @@
 #include <QPushButton>
 
 namespace tailpoint::test {
-namespace {
+namespace TAILPOINT_FILE {
 
 TEST_F(PanelTest, TypingAMagnitudeChangesTheDocumentInOneUndoStep) {
     type(0, GivenModel::MagnitudeColumn, QStringLiteral("360"));

@@ -13,7 +13,7 @@
 #include <QTimer>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 using Kind = FigureShape::Kind;
 

@@ -15,7 +15,7 @@
 #include <QTimer>
 
 namespace tailpoint::test {
-namespace {
+namespace TAILPOINT_FILE {
 
 class Recovered : public OpenWindow {
 protected:

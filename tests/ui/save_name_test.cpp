@@ -17,7 +17,7 @@
 #include <QTimer>
 
 namespace tailpoint::test {
-namespace {
+namespace TAILPOINT_FILE {
 
 /// What a hand does in the dialogs that come up, one after the other.
 class SaveNames : public OpenWindow {

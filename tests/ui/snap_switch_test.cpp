@@ -9,7 +9,7 @@
 #include <QLabel>
 
 namespace tailpoint::test {
-namespace {
+namespace TAILPOINT_FILE {
 
 class SnapSwitchTest : public OpenWindow {
 protected:

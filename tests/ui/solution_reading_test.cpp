@@ -11,7 +11,7 @@
 
 namespace tailpoint::test {
 
-namespace {
+namespace TAILPOINT_FILE {
 
 class SolutionReading : public PanelTest {
 protected:

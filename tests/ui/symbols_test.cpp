@@ -19,7 +19,7 @@
 
 namespace tailpoint {
 
-namespace {
+namespace TAILPOINT_FILE {
 
 Sketch likeNames() {
     Sketch sketch = emptySketch();
@@ -33,8 +33,6 @@ const std::vector<Symbol> kSymbols{{"T", "1"}, {"T_1", ""}, {"T", "A1"}, {"R", "
 bool holds(const QString& html, const Symbol& symbol) {
     return html.contains(symbolHtml(symbol));
 }
-
-} // namespace
 
 TEST(Symbols, StandInLabelsAsItalicLettersWithTheSubscriptBelow) {
     const QString html = symbolHtml({"T", "A1"});
@@ -198,4 +196,5 @@ TEST_F(CanvasTest, TheReadoutOfADragTellsLikeNamesApart) {
     }
 }
 
+} // namespace
 } // namespace tailpoint

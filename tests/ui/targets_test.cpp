@@ -8,7 +8,7 @@
 #include <QTableView>
 
 namespace tailpoint::test {
-namespace {
+namespace TAILPOINT_FILE {
 
 class Targets : public OpenWindow {
 protected:

@@ -14,7 +14,7 @@
 
 namespace tailpoint {
 
-namespace {
+namespace TAILPOINT_FILE {
 
 /// The table of given values, typed into as somebody would.
 class GivenField : public ::testing::Test {
@@ -50,8 +50,6 @@ protected:
     Panel panel{document};
     QTableView* table = nullptr;
 };
-
-} // namespace
 
 TEST_F(GivenField, KeepsTheTextAndNamesBothReadings) {
     for (const int column : {int(GivenModel::MagnitudeColumn), int(GivenModel::DirectionColumn)}) {
@@ -198,4 +196,5 @@ TEST_F(SheetField, OfTheFiguresTakesAWholeNumberAndNoPartOfAnother) {
     EXPECT_EQ(document.sketch().figures, 4);
 }
 
+} // namespace
 } // namespace tailpoint

@@ -8,7 +8,7 @@
 #include "ui/panel/solution_view.h"
 
 namespace tailpoint::test {
-namespace {
+namespace TAILPOINT_FILE {
 
 class UncertaintyWindow : public OpenWindow {
 protected:

@@ -11,7 +11,7 @@
 #include <QGuiApplication>
 
 namespace tailpoint::test {
-namespace {
+namespace TAILPOINT_FILE {
 
 class ValuesRanges : public PanelTest {
 protected:

@@ -11,7 +11,7 @@
 #include <QScrollBar>
 
 namespace tailpoint::test {
-namespace {
+namespace TAILPOINT_FILE {
 
 /// In kN, where a component of -0.155 kN and numbers of six figures stand.
 Sketch inKilonewtons(int figures) {

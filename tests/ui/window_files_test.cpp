@@ -17,7 +17,7 @@
 #include <QTest>
 
 namespace tailpoint::test {
-namespace {
+namespace TAILPOINT_FILE {
 
 class WindowFilesTest : public OpenWindow {
 protected:

@@ -5,6 +5,7 @@
 #include "tests/ui/hands/warnings.h"
 #include "ui/canvas/canvas.h"
 #include "ui/document/recovery.h"
+#include "ui/panel/own_answer_view.h"
 #include "ui/panel/panel.h"
 #include "ui/panel/solution_view.h"
 #include "ui/window/lines.h"
@@ -23,7 +24,7 @@
 #include <QTest>
 
 namespace tailpoint::test {
-namespace {
+namespace TAILPOINT_FILE {
 
 class WindowTest : public OpenWindow {};
 
@@ -121,6 +122,17 @@ TEST_F(WindowTest, WhenAnOwnAnswerEndsTheLineNoLongerAsksForOne) {
     EXPECT_TRUE(hint().contains(QStringLiteral("Type what you have found"))) << hint().toStdString();
     trigger("ownAnswer");
     EXPECT_FALSE(hint().contains(QStringLiteral("Type what you have found"))) << hint().toStdString();
+}
+
+TEST_F(WindowTest, OnASheetWithoutAnAnswerTheLineDoesNotOfferToHideOne) {
+    const auto hint = [&] { return child<QLabel>(*window, "hint")->accessibleName(); };
+    trigger("ownAnswer");
+    trigger("ownAnswer");
+    ASSERT_TRUE(hint().contains(QStringLiteral("F7 hides it"))) << hint().toStdString();
+    trigger("ownAnswer");
+    window->document().replace(emptySketch(), {});
+    EXPECT_FALSE(window->panel().ownAnswer()->answer().isOn());
+    EXPECT_FALSE(hint().contains(QStringLiteral("F7 hides it"))) << hint().toStdString();
 }
 
 TEST_F(WindowTest, TheSolutionMeasuresTheAnswerOnTheSheetAsItIs) {

@@ -25,7 +25,7 @@ constexpr double kLabel = 13;                                // points, as label
 constexpr double kSelected = 4;                              // its ring of the keyboard, outside it
 constexpr double kRing = 7;                                  // of a tip that can be dragged
 constexpr double kBeside = 0.35;                             // radians: so near another arrow it is lost
-constexpr double kClear = 24;                                // points from a label: its own has room
+constexpr double kClearOfOwn = 24;                                // points from a label: its own has room
 constexpr double kShortest = 40;                             // pixels: clear of the common point
 constexpr double kBeyond = 18;                               // points from a tip to its name
 constexpr double kInside = 30;                               // points from the sheet's edge
@@ -52,7 +52,7 @@ bool isBeside(const Eigen::Vector2d& a, const Eigen::Vector2d& b) {
 bool isOnLabel(const std::vector<SheetLabel>& labels, const Point& at) {
     return std::any_of(labels.begin(), labels.end(), [&](const SheetLabel& label) {
         const QRectF box(label.box.left, label.box.top, label.box.width, label.box.height);
-        return box.adjusted(-kClear, -kClear, kClear, kClear).contains(at.x, at.y);
+        return box.adjusted(-kClearOfOwn, -kClearOfOwn, kClearOfOwn, kClearOfOwn).contains(at.x, at.y);
     });
 }
 

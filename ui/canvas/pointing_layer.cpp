@@ -15,9 +15,9 @@ namespace tailpoint {
 namespace {
 
 constexpr double kFirst = 34, kStep = 24; // pixels: radius of a corner's first arc, and from one to the next
-constexpr double kReach = 12, kDisc = 5;  // pixels
+constexpr double kPointedReach = 12, kDisc = 5;  // pixels
 constexpr double kStub = 26;              // pixels that a leg that is laid on runs beyond the arc
-constexpr double kThin = 1.2, kMeant = 3; // pixels
+constexpr double kThinPointed = 1.2, kMeant = 3; // pixels
 constexpr double kDegrees = 180 / std::numbers::pi;
 
 struct ArcOnSheet {
@@ -48,13 +48,13 @@ void paintOne(QPainter& painter, const ArcOnSheet& arc, const PointableAngle& an
     const QRectF box(arc.corner - QPointF(arc.radius, arc.radius), QSizeF(2 * arc.radius, 2 * arc.radius));
     painter.setBrush(Qt::NoBrush);
     if (angle.tip != kNobody || angle.second != kNobody) { // the legs as far as they are needed
-        painter.setPen(QPen(theme.construction, kThin, Qt::DotLine));
+        painter.setPen(QPen(theme.construction, kThinPointed, Qt::DotLine));
         painter.drawLine(arc.corner, arc.at(arc.start + arc.sweep, arc.radius + kStub));
     }
     QPainterPath path;
     path.arcMoveTo(box, arc.start * kDegrees);
     path.arcTo(box, arc.start * kDegrees, arc.sweep * kDegrees);
-    painter.setPen(QPen(isMeant ? theme.sum : theme.arc, isMeant ? kMeant : kThin));
+    painter.setPen(QPen(isMeant ? theme.sum : theme.arc, isMeant ? kMeant : kThinPointed));
     painter.drawPath(path);
     painter.setBrush(isMeant ? theme.sum : theme.sheet);
     painter.drawEllipse(arc.middle(), kDisc, kDisc);
@@ -80,7 +80,7 @@ void paintPointable(QPainter& painter, const Scene& scene, const Theme& theme) {
 std::optional<std::size_t> pointableAt(const Scene& scene, QPointF at) {
     const OwnAnswer* answer = scene.ownAnswer();
     std::optional<std::size_t> best;
-    double least = kReach;
+    double least = kPointedReach;
     for (std::size_t i = 0; answer != nullptr && i < answer->pointable().size(); ++i)
         if (const double away = arcOf(scene, answer->pointable()[i]).away(at); away <= least) {
             least = away;

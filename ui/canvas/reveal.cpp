@@ -26,7 +26,7 @@ bool isGround(Role role) {
            role == Role::region;
 }
 
-const Group* groupOf(const DisplayList& list, const std::string& id) {
+const Group* revealedGroup(const DisplayList& list, const std::string& id) {
     const auto at =
         std::find_if(list.groups.begin(), list.groups.end(), [&](const Group& g) { return g.id == id; });
     return at == list.groups.end() ? nullptr : &*at;
@@ -111,7 +111,7 @@ bool Reveal::start(const DisplayList& from, const DisplayList& to) {
         const Group& now = to.groups[i];
         if (isGround(now.role))
             continue;
-        const Group* before = groupOf(from, now.id);
+        const Group* before = revealedGroup(from, now.id);
         if (before == nullptr) {
             m_news.push_back({i, {0, 0}, false});
         } else if (const auto away = movedFrom(now, *before)) {

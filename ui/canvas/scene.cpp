@@ -54,6 +54,8 @@ std::vector<CaseArrow> Scene::casesNow() const {
 }
 
 void Scene::layCasesOver(bool on) {
+    if (on == m_laysCasesOver)
+        return;
     m_laysCasesOver = on;
     keepInSheet();
 }

@@ -19,10 +19,6 @@ double plainMagnitude(const Sketch& sketch) {
     return greatest > 0 ? greatest : 100;
 }
 
-SolvedForce vectorIn(const Solution& solution, int vector) {
-    return vector == kSumIndex ? solution.sum : solution.forces.at(static_cast<std::size_t>(vector));
-}
-
 /// As found; where nothing was, as the vector would have to be to close the polygon of the others.
 std::optional<SolvedForce> foundVector(const Result& result, int vector) {
     if (result.chosen < result.solved.solutions.size()) {

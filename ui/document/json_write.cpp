@@ -8,7 +8,7 @@ namespace tailpoint {
 
 namespace {
 
-constexpr std::size_t kColumns = 100; ///< into which what is `fitting` fits
+constexpr std::size_t kJsonColumns = 100; ///< into which what is `fitting` fits
 
 void append(std::string& out, const JsonValue& value, std::size_t indent);
 
@@ -82,7 +82,7 @@ void appendLines(std::string& out, const JsonValue& value, std::size_t indent) {
 bool fits(const JsonValue& value, std::size_t indent) {
     std::string line;
     appendOnALine(line, value);
-    return characterCount(line) + indent <= kColumns;
+    return characterCount(line) + indent <= kJsonColumns;
 }
 
 bool isOnLines(const JsonValue& value, std::size_t indent) {

@@ -14,10 +14,6 @@ const std::string& vectorName(const Sketch& sketch, int vector) {
     return vector == kSumIndex ? sketch.sum.name : sketch.forces[static_cast<std::size_t>(vector)].name;
 }
 
-const SolvedForce& vectorIn(const Solution& solution, int vector) {
-    return vector == kSumIndex ? solution.sum : solution.forces[static_cast<std::size_t>(vector)];
-}
-
 /// What is given differently, in the sheet's units, as the sheet says directions.
 JsonValue changesJson(const LoadCase& one, const Sketch& sketch) {
     std::vector<JsonMember> changes;

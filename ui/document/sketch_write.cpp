@@ -166,7 +166,7 @@ Members head(const Sketch& sketch, const UnknownKeys& unknown) {
     return members;
 }
 
-Members question(const Sketch& sketch) {
+Members questionMembers(const Sketch& sketch) {
     Members members{{"forces", forcesJson(sketch.forces, sketch.forceUnit)},
                     {"sum", forceJson(sketch.sum, sketch.forceUnit, sketch.sum.magnitude.value != 0.0)}};
     if (sketch.smallest)
@@ -188,7 +188,7 @@ Members question(const Sketch& sketch) {
 QByteArray writeSketch(const Sketch& sketch) {
     const UnknownKeys& unknown = unknownKeysIn(sketch.unknownKeys);
     return QByteArray::fromStdString(
-        writeJson(jsonObject(head(sketch, unknown) + question(sketch) + unknown.own, JsonLayout::lines)));
+        writeJson(jsonObject(head(sketch, unknown) + questionMembers(sketch) + unknown.own, JsonLayout::lines)));
 }
 
 } // namespace tailpoint

@@ -11,7 +11,7 @@ namespace tailpoint {
 
 namespace {
 
-constexpr double kPointsPerCm = 72 / 2.54;
+constexpr double kPartPointsPerCm = 72 / 2.54;
 constexpr double kBarInset = 14, kTick = 4, kBarText = 9;
 constexpr int kMostCm = 10;
 constexpr double kRecordText = 8, kRecordLine = 10.5, kRecordInset = 14; // print is read from 8 points on
@@ -92,7 +92,7 @@ void leaveOutName(Group& group, const TextMeasure& measure) {
 
 void addScaleBar(DisplayList& list, double room, double unitsPerCm, const Sketch& sketch,
                  const TextMeasure& measure) {
-    const int most = static_cast<int>((list.width - 2 * kBarInset) / kPointsPerCm);
+    const int most = static_cast<int>((list.width - 2 * kBarInset) / kPartPointsPerCm);
     const int cm = std::clamp(most, 1, kMostCm);
     const double y = list.height + room - kBarInset, left = kBarInset;
     extend(list, room);
@@ -100,9 +100,9 @@ void addScaleBar(DisplayList& list, double room, double unitsPerCm, const Sketch
     bar.role = Role::axis;
     bar.id = "scale-bar";
     bar.title.name = "Bar of " + std::to_string(cm) + " cm to check the scale with a ruler";
-    bar.items.emplace_back(stroke({{left, y}, {left + cm * kPointsPerCm, y}}));
+    bar.items.emplace_back(stroke({{left, y}, {left + cm * kPartPointsPerCm, y}}));
     for (int i = 0; i <= cm; ++i)
-        bar.items.emplace_back(stroke({{left + i * kPointsPerCm, y - kTick}, {left + i * kPointsPerCm, y}}));
+        bar.items.emplace_back(stroke({{left + i * kPartPointsPerCm, y - kTick}, {left + i * kPartPointsPerCm, y}}));
     Text text;
     text.anchor = Anchor::start;
     text.face = Face::sans;

@@ -18,7 +18,7 @@ namespace tailpoint {
 
 namespace {
 
-constexpr double kMargin = 54, kFoot = 30; ///< points: round the text; the page's number from the lower edge
+constexpr double kPageMargin = 54, kFoot = 30; ///< points: round the text; the page's number from the lower edge
 
 constexpr double kSlack = 0.01;    // layout units: what fills a page fits in spite of rounding
 constexpr double kMostEmpty = 0.3; ///< of a page's height, to keep a step whole
@@ -41,7 +41,7 @@ namespace {
 
 /// From the left edge of a paper this wide to the column, points.
 double leftOf(double paperWidth) {
-    return std::max(kMargin, (paperWidth - kHandoutWidth) / 2);
+    return std::max(kPageMargin, (paperWidth - kHandoutWidth) / 2);
 }
 
 } // namespace
@@ -71,7 +71,7 @@ HandoutPages::HandoutPages(std::vector<Kept> groups, DisplayList figure, QSizeF 
 /// Groups one below the other; one that no longer fits begins a page. One that fits on no page, or would
 /// leave much of this one empty, is broken between its blocks.
 void HandoutPages::flow() {
-    const double top = kMargin * unitsInPoint(), bottom = m_height - kMargin * unitsInPoint();
+    const double top = kPageMargin * unitsInPoint(), bottom = m_height - kPageMargin * unitsInPoint();
     double y = top;
     m_pages.emplace_back();
     for (const Kept& group : m_groups) {

@@ -11,7 +11,7 @@ namespace tailpoint {
 
 namespace {
 
-struct Words {
+struct PlanWords {
     Q_DECLARE_TR_FUNCTIONS(tailpoint::Lecture)
 };
 
@@ -251,7 +251,7 @@ Stage otherStageFor(const Step& step, Family family) {
 }
 
 void addTitle(Step& step, std::size_t solution) {
-    step.title += (solution == 0 ? Words::tr(": the first") : Words::tr(": the second")).toStdString();
+    step.title += (solution == 0 ? PlanWords::tr(": the first") : PlanWords::tr(": the second")).toStdString();
 }
 
 } // namespace

@@ -14,8 +14,8 @@ namespace tailpoint {
 
 namespace {
 
-constexpr double kTitle = 1.22, kRow = 1.05, kKeys = 1.0; ///< by the least size
-constexpr double kWords = 1.03, kFormula = 1.1, kLineHeight = 1.28;
+constexpr double kBoardTitle = 1.22, kBoardRow = 1.05, kKeys = 1.0; ///< by the least size
+constexpr double kWords = 1.03, kBoardFormula = 1.1, kBoardLineHeight = 1.28;
 constexpr double kHeadings[]{1.7, 1.5, 1.35, 1.22}; ///< the largest whose line is not broken
 
 // Ems of the least size.
@@ -87,7 +87,7 @@ QString VoteBoard::rowTold(std::size_t row) const {
 }
 
 double VoteBoard::wordsHeight(std::size_t row) const {
-    return heightOfWords(rowTold(row), font(kRow, isClosed() && isRight(row)),
+    return heightOfWords(rowTold(row), font(kBoardRow, isClosed() && isRight(row)),
                          m_measures.textWidth() - (kLetter + kCount) * m_measures.sans);
 }
 
@@ -118,7 +118,7 @@ VoteBoard::Room VoteBoard::roomFor(double height) const {
 void VoteBoard::paintEntry(QPainter& painter, std::size_t row, const QRectF& box) const {
     const double em = m_measures.sans;
     const QRectF field(box.right() - (kCount - 0.4) * em, box.top(), (kCount - 0.4) * em, box.height());
-    painter.setFont(font(kRow, row == m_chosen));
+    painter.setFont(font(kBoardRow, row == m_chosen));
     painter.setPen(row == m_chosen ? m_theme->ink : m_theme->quietInk);
     const QRectF text = field.adjusted(0, 0, -0.35 * em, 0);
     painter.drawText(text, Qt::AlignRight | Qt::AlignVCenter, countText(row));
@@ -145,7 +145,7 @@ void VoteBoard::paintShares(QPainter& painter, std::size_t row, double y, RowSee
     share = isSecondsShare ? share : ballot().share(false, row);
     if (!share)
         return;
-    painter.setFont(font(kRow, isRight(row)));
+    painter.setFont(font(kBoardRow, isRight(row)));
     painter.setPen(!isSecondsShare ? m_theme->quietInk : isRight(row) ? m_theme->sum : m_theme->ink);
     seen.share = QRectF(seen.words.left(), seen.words.top(),
                         m_measures.margin + m_measures.textWidth() - seen.words.left(), seen.words.height());
@@ -165,11 +165,11 @@ void VoteBoard::paintRow(QPainter& painter, std::size_t row, const Room& room, d
     RowSeen seen;
     seen.words = box.adjusted(kLetter * em, 0.4 * air, -kCount * em, -0.4 * air);
     painter.setPen(m_theme->quietInk);
-    painter.setFont(font(kRow, true));
+    painter.setFont(font(kBoardRow, true));
     painter.drawText(seen.words.adjusted(-kLetter * em, 0, 0, 0), Qt::AlignLeft | Qt::AlignTop,
                      letterOf(row));
     painter.setPen(told ? m_theme->sum : m_theme->ink);
-    painter.setFont(font(kRow, told));
+    painter.setFont(font(kBoardRow, told));
     painter.drawText(seen.words, Qt::TextWordWrap, rowTold(row), &seen.words);
     m_widest = std::max(m_widest, seen.words.right() + kCount * em);
     if (ballot().takesVotes())
@@ -243,14 +243,14 @@ double VoteBoard::paintReason(QPainter& painter, double y, double bottom) const 
         for (const double factor : {1.25, 1.16, 1.08, 1.0}) {
             const TypeSize size{factor * kWords * m_measures.serif, logicalDpiY()};
             std::vector<std::pair<Setting, QColor>> set;
-            set.emplace_back(setProse(choice.sentence, font(factor), size, wide, kLineHeight), m_theme->ink);
+            set.emplace_back(setProse(choice.sentence, font(factor), size, wide, kBoardLineHeight), m_theme->ink);
             for (const Line& line : layout) {
                 if (line.isRight)
                     set.emplace_back(setProse({{inWords(tr("Right:").toStdString())}}, font(factor), size,
-                                              wide, kLineHeight),
+                                              wide, kBoardLineHeight),
                                      m_theme->quietInk);
                 for (Setting& row : setWorkingByLine(
-                         line.working, {factor * kFormula * m_measures.serif, logicalDpiY()}, wide))
+                         line.working, {factor * kBoardFormula * m_measures.serif, logicalDpiY()}, wide))
                     set.emplace_back(std::move(row), line.isRight ? m_theme->sum : m_theme->warning);
             }
             double height = 0;
@@ -294,7 +294,7 @@ void VoteBoard::paintEvent(QPaintEvent*) {
     m_widest = 0;
     const double top = m_measures.margin, bottom = paintKeys(painter) - 0.4 * m_measures.sans;
     if (isEmpty()) {
-        m_lowest = paintWords(painter, plainText(), font(kTitle), m_theme->ink, top);
+        m_lowest = paintWords(painter, plainText(), font(kBoardTitle), m_theme->ink, top);
     } else if (m_reason) {
         const QString value = rowText(*m_reason);
         m_widest = m_measures.margin + setHeading(value).width;

@@ -12,10 +12,10 @@ namespace tailpoint {
 namespace {
 
 constexpr std::size_t kMostTold = 6; ///< forces one by one
-constexpr double kLineHeight = 1.28, kMostLines = 3.2;
+constexpr double kQuestionLineHeight = 1.28, kMostLines = 3.2;
 
 /// The least leaves a subscript, which is no smaller than the least size, smaller than its letter.
-constexpr double kSizes[]{1.25, 1.16, 1.08, 1.03};
+constexpr double kQuestionSizes[]{1.25, 1.16, 1.08, 1.03};
 
 bool isWhole(const Force& force) {
     return isGiven(force.magnitude) && isGiven(force.direction) && !force.lineOfActionOnly;
@@ -64,13 +64,13 @@ QString VoteQuestion::text() const {
 int VoteQuestion::lay(const Measures& measures, int width) {
     m_measures = measures;
     const double room = width - 1.6 * measures.margin;
-    for (const double factor : kSizes) {
+    for (const double factor : kQuestionSizes) {
         QFont words = serifFont();
         words.setHintingPreference(QFont::PreferNoHinting);
         words.setPointSizeF(factor * measures.serif * 72 / logicalDpiY());
         const TypeSize size{factor * measures.serif, logicalDpiY(), measures.serif};
-        m_set = setProse(m_prose, words, size, room, kLineHeight);
-        if (m_set.height() <= kMostLines * kLineHeight * size.pixels)
+        m_set = setProse(m_prose, words, size, room, kQuestionLineHeight);
+        if (m_set.height() <= kMostLines * kQuestionLineHeight * size.pixels)
             break;
     }
     update();

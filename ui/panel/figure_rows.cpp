@@ -135,10 +135,6 @@ FigureRow columnNames(const Sketch& sketch) {
                         inUnit(QStringLiteral("x")), inUnit(QStringLiteral("y"))});
 }
 
-const SolvedForce& solvedOf(const Solution& solution, int vector) {
-    return vector == kSumIndex ? solution.sum : solution.forces.at(static_cast<std::size_t>(vector));
-}
-
 /// Of the four columns: what is said of a cell's value.
 QString columnSpoken(int column, const QString& vector, const QString& value) {
     switch (column) {
@@ -185,7 +181,7 @@ QList<QString> spokenValues(const QList<QString>& values, const Result& result, 
 
 FigureRow vectorRow(const Result& result, const VectorPlace& place, const Solution& solution) {
     const Sketch& sketch = result.sketch;
-    const SolvedForce& each = solvedOf(solution, place.vector);
+    const SolvedForce& each = vectorIn(solution, place.vector);
     const Force& given = vectorOf(sketch, place.vector);
     FigureRow row{{symbolWords(result.things(), vectorId(place.vector))},
                   {onScreen(shownForce(each.magnitude, sketch, magnitudeOrigin(each, given))),
@@ -239,9 +235,9 @@ FigureRow noteRow(const QString& note) {
 /// Given, and drawn alike in both answers: a line of action may be given and its sense still be each
 /// answer's.
 bool isCommon(const std::vector<Solution>& answers, int vector) {
-    const SolvedForce& first = solvedOf(answers[0], vector);
+    const SolvedForce& first = vectorIn(answers[0], vector);
     return answers.size() == 1 || (!first.magnitudeFound && !first.directionFound &&
-                                   first.vector == solvedOf(answers[1], vector).vector);
+                                   first.vector == vectorIn(answers[1], vector).vector);
 }
 
 /// The forces, then the sum.
@@ -266,7 +262,7 @@ void addPlaces(QList<VectorPlace>& places, const VectorPlace& vector, const Resu
                    << VectorPlace{Kind::to, vector.vector, vector.answer};
         }
     } else if (result.hasTolerances() &&
-               isFound(solvedOf(result.solved.solutions[vector.answer], vector.vector))) {
+               isFound(vectorIn(result.solved.solutions[vector.answer], vector.vector))) {
         places << VectorPlace{Kind::unknown, vector.vector, vector.answer};
     }
 }

@@ -15,12 +15,12 @@ namespace {
 constexpr double kSymbols = 1.16, kFormula = 1.16; // by the size of the words
 constexpr double kIndent = 14;                     // of a line of calculation, pixels
 
+} // namespace
+
 double pixelsOf(const QWidget& widget) {
     const QFont& font = widget.font();
     return font.pixelSize() > 0 ? font.pixelSize() : font.pointSizeF() * widget.logicalDpiY() / 72;
 }
-
-} // namespace
 
 MarkedText::MarkedText(const QString& objectName, QWidget* parent)
     : QWidget(parent), m_theme(&themeOf(ThemeName::paper)) {

@@ -11,6 +11,9 @@
 
 namespace tailpoint {
 
+/// Height of the widget's own text in its pixels.
+double pixelsOf(const QWidget& widget);
+
 class MarkedText : public QWidget {
     Q_OBJECT
 public:

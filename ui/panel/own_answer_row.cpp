@@ -16,7 +16,7 @@ namespace tailpoint {
 
 namespace {
 
-constexpr int kField = 108, kLeastField = 64, kRowGap = 6; // pixels
+constexpr int kAnswerField = 108, kLeastField = 64, kRowGap = 6; // pixels
 
 QString unitText(Dimension dimension, const Sketch& sketch) {
     if (dimension == Dimension::force)
@@ -115,7 +115,7 @@ void OwnAnswerRow::addFields(const Sketch& sketch, const QString& spoken, std::s
         field->setObjectName((answer == 0 ? QStringLiteral("ownField-") : QStringLiteral("ownSecond-")) +
                              name);
         field->setMinimumWidth(kLeastField);
-        field->setMaximumWidth(kField);
+        field->setMaximumWidth(kAnswerField);
         field->setAccessibleName(answers == 1  ? spoken
                                  : answer == 0 ? tr("%1, first answer").arg(spoken)
                                                : tr("%1, second answer").arg(spoken));

@@ -2,6 +2,7 @@
 #include "ui/panel/solution_body.h"
 
 #include "core/explain/spoken.h"
+#include "ui/panel/marked_text.h"
 #include "ui/panel/solution_reading.h"
 
 #include <QPaintEvent>
@@ -13,17 +14,11 @@ namespace tailpoint {
 
 namespace {
 
-constexpr double kLeft = 36;      ///< of its paragraphs, pixels: under the title, behind the number
-constexpr double kFormula = 1.32; ///< size of formulas by that of the words
+constexpr double kBodyLeft = 36;      ///< of its paragraphs, pixels: under the title, behind the number
+constexpr double kBodyFormula = 1.32; ///< size of formulas by that of the words
 constexpr double kNote = 0.92;    ///< size of margin notes
 constexpr double kNoteIn = 12;    ///< of a margin note
 constexpr double kRule = 3;       ///< at the left of a margin note
-
-/// Pixels of the widget's own text.
-double pixelsOf(const QWidget& widget) {
-    const QFont& font = widget.font();
-    return font.pixelSize() > 0 ? font.pixelSize() : font.pointSizeF() * widget.logicalDpiY() / 72;
-}
 
 QFont noteFont(const QFont& base) {
     QFont font = base;
@@ -68,20 +63,20 @@ int SolutionBody::layOut(int width) {
     m_waits = false;
     m_blocks.clear();
     m_y = 0;
-    const double words = pixelsOf(*this), room = width - kLeft;
-    const TypeSize inText{words * 1.16, logicalDpiY()}, alone{words * kFormula, logicalDpiY()};
+    const double words = pixelsOf(*this), room = width - kBodyLeft;
+    const TypeSize inText{words * 1.16, logicalDpiY()}, alone{words * kBodyFormula, logicalDpiY()};
     for (std::size_t i = 0; i < m_step.reasoning.size(); ++i)
-        add(setProse(m_step.reasoning[i], font(), inText, room), kLeft, Ink::plain, 3, Source::reasoning, i);
+        add(setProse(m_step.reasoning[i], font(), inText, room), kBodyLeft, Ink::plain, 3, Source::reasoning, i);
     if (m_step.table)
-        add(setTable(*m_step.table, font(), inText, room), kLeft, Ink::plain, 8, Source::table, 0);
+        add(setTable(*m_step.table, font(), inText, room), kBodyLeft, Ink::plain, 8, Source::table, 0);
     for (std::size_t i = 0; i < m_step.workings.size(); ++i)
-        add(setWorking(m_step.workings[i], alone, room), kLeft, Ink::formula, 8, Source::working, i);
+        add(setWorking(m_step.workings[i], alone, room), kBodyLeft, Ink::formula, 8, Source::working, i);
     for (std::size_t i = 0; i < m_step.conclusion.size(); ++i)
-        add(setProse(m_step.conclusion[i], font(), inText, room), kLeft, Ink::plain, i == 0 ? 7 : 3,
+        add(setProse(m_step.conclusion[i], font(), inText, room), kBodyLeft, Ink::plain, i == 0 ? 7 : 3,
             Source::conclusion, i);
     for (std::size_t i = 0; i < m_step.notes.size(); ++i)
         add(setProse(m_step.notes[i], noteFont(font()), {words * 1.04, logicalDpiY()}, room - kNoteIn),
-            kLeft + kNoteIn, Ink::note, 9, Source::note, i);
+            kBodyLeft + kNoteIn, Ink::note, 9, Source::note, i);
     m_current = std::clamp(m_current, 0, std::max(0, lineCount() - 1));
     update();
     return static_cast<int>(std::ceil(m_y));

@@ -2,6 +2,7 @@
 #include "ui/panel/solution_lines.h"
 
 #include "core/explain/spoken.h"
+#include "ui/panel/marked_text.h"
 #include "ui/style/symbols.h"
 
 #include <QKeyEvent>
@@ -14,15 +15,10 @@ namespace tailpoint {
 
 namespace {
 
-constexpr double kLeft = 10, kIndent = 12, kBar = 3; // pixels
-constexpr double kPadding = 4, kBetween = 4;         // above and below a row, between its blocks
-constexpr double kSymbols = 1.16, kFormula = 1.22;   // by the size of the words
+constexpr double kLineLeft = 10, kLineIndent = 12, kBar = 3; // pixels
+constexpr double kLinePadding = 4, kLineBetween = 4;         // above and below a row, between its blocks
+constexpr double kLineSymbols = 1.16, kLineFormula = 1.22;   // by the size of the words
 constexpr int kRowRole = Qt::UserRole;
-
-double pixelsOf(const QWidget& widget) {
-    const QFont& font = widget.font();
-    return font.pixelSize() > 0 ? font.pixelSize() : font.pointSizeF() * widget.logicalDpiY() / 72;
-}
 
 /// A line without anything behind its subject.
 bool isBlank(const Working& working) {
@@ -176,7 +172,7 @@ void SolutionLines::fill(bool linesAlone) {
 /// Lines of calculation that stand under one another are of one size, in which the widest fits.
 double SolutionLines::formulaSize(double room) const {
     constexpr double kAnyWidth = 1e6, kLeast = 0.66, kHair = 0.995;
-    const double wanted = pixelsOf(*this) * kFormula;
+    const double wanted = pixelsOf(*this) * kLineFormula;
     double factor = 1;
     for (const Row& row : m_rows)
         for (const Block& block : row.blocks)
@@ -188,21 +184,21 @@ double SolutionLines::formulaSize(double room) const {
 }
 
 void SolutionLines::layOut(Row& row, double formula) {
-    const double words = pixelsOf(*this), room = std::max(120, viewport()->width()) - kLeft - kPadding;
-    double y = kPadding;
+    const double words = pixelsOf(*this), room = std::max(120, viewport()->width()) - kLineLeft - kLinePadding;
+    double y = kLinePadding;
     row.set.clear();
     for (const Block& block : row.blocks) {
         QFont font = this->font();
         if (block.isBold)
             font.setWeight(QFont::DemiBold);
-        const double in = block.working ? kIndent : 0;
+        const double in = block.working ? kLineIndent : 0;
         Setting setting = block.working
                               ? setWorking(*block.working, {formula, logicalDpiY()}, room - in)
-                              : setProse(block.prose, font, {words * kSymbols, logicalDpiY()}, room);
+                              : setProse(block.prose, font, {words * kLineSymbols, logicalDpiY()}, room);
         if (setting.isEmpty())
             continue;
-        const QPointF baseline(kLeft + in, y + setting.ascent);
-        y += setting.height() + kBetween;
+        const QPointF baseline(kLineLeft + in, y + setting.ascent);
+        y += setting.height() + kLineBetween;
         row.set.push_back({std::move(setting), baseline, block.ink});
     }
     constexpr double kTarget = 24; // a line is at least as high as a finger or a shaking hand needs
@@ -210,7 +206,7 @@ void SolutionLines::layOut(Row& row, double formula) {
 }
 
 void SolutionLines::layOut() {
-    const double formula = formulaSize(std::max(120, viewport()->width()) - kLeft - kPadding - kIndent);
+    const double formula = formulaSize(std::max(120, viewport()->width()) - kLineLeft - kLinePadding - kLineIndent);
     int height = 0;
     for (std::size_t i = 0; i < m_rows.size(); ++i) {
         layOut(m_rows[i], formula);

@@ -19,8 +19,8 @@ namespace tailpoint {
 
 namespace {
 
-constexpr double kIndent = 28;                          ///< of the body, pixels: room for the number
-constexpr double kPadding = 8;                          ///< around a step
+constexpr double kStepIndent = 28;                          ///< of the body, pixels: room for the number
+constexpr double kStepPadding = 8;                          ///< around a step
 constexpr double kLineGuessed = 1.9, kTableGuessed = 6; ///< heights, by that of a line of words
 
 QFont titleFont(const QFont& base) {
@@ -59,7 +59,7 @@ int SolutionHead::heightFor(int width) const {
 
 int SolutionHead::lettersHeight(int width) const {
     const QFontMetrics metrics(titleFont(font()));
-    const QRect box = metrics.boundingRect(QRect(0, 0, width - static_cast<int>(kIndent) - 18, 1000),
+    const QRect box = metrics.boundingRect(QRect(0, 0, width - static_cast<int>(kStepIndent) - 18, 1000),
                                            Qt::TextWordWrap | Qt::AlignLeft, text());
     return std::max(24, box.height() + 6);
 }
@@ -87,7 +87,7 @@ void SolutionHead::paintEvent(QPaintEvent*) {
     painter.setPen(m_theme->ink);
     painter.drawText(circle, Qt::AlignCenter, QString::number(m_number));
     painter.setFont(titleFont(font()));
-    painter.drawText(QRectF(kIndent, 2, width() - kIndent - 18, height() - 4),
+    painter.drawText(QRectF(kStepIndent, 2, width() - kStepIndent - 18, height() - 4),
                      Qt::TextWordWrap | Qt::AlignLeft | Qt::AlignTop, text());
     painter.setPen(QPen(m_theme->quietInk, 1.4));
     painter.translate(width() - 9, 12);
@@ -186,8 +186,8 @@ void SolutionStep::focusLastLine() {
 }
 
 int SolutionStep::placeHead(int width) {
-    const int room = width - 2 * static_cast<int>(kPadding), head = m_head->heightFor(room);
-    m_head->setGeometry(static_cast<int>(kPadding), 4, room, head);
+    const int room = width - 2 * static_cast<int>(kStepPadding), head = m_head->heightFor(room);
+    m_head->setGeometry(static_cast<int>(kStepPadding), 4, room, head);
     return head;
 }
 

@@ -21,8 +21,8 @@ namespace tailpoint {
 
 namespace {
 
-constexpr int kFrame = 16;            ///< milliseconds: refreshed no more often than this
-constexpr int kRest = 400;            ///< milliseconds without a change: assistive technology is told then
+constexpr int kViewFrame = 16;            ///< milliseconds: refreshed no more often than this
+constexpr int kViewRest = 400;            ///< milliseconds without a change: assistive technology is told then
 constexpr int kAfterFirstPaint = 100; ///< milliseconds from when it is shown
 
 bool speaksOf(const Step& step, const FigurePart& part) {
@@ -40,7 +40,7 @@ SolutionView::SolutionView(SketchDocument& document, QWidget* parent)
     connect(&m_timer, &QTimer::timeout, this, &SolutionView::refresh);
     connect(&document, &SketchDocument::changed, this, &SolutionView::schedule);
     m_rest.setSingleShot(true);
-    m_rest.setInterval(kRest);
+    m_rest.setInterval(kViewRest);
     connect(&m_rest, &QTimer::timeout, this, &SolutionView::tellNew);
     refresh();
 }
@@ -48,8 +48,8 @@ SolutionView::SolutionView(SketchDocument& document, QWidget* parent)
 void SolutionView::schedule() {
     if (m_timer.isActive())
         return;
-    const qint64 since = m_last.isValid() ? m_last.elapsed() : kFrame;
-    m_timer.start(static_cast<int>(std::max<qint64>(0, kFrame - since)));
+    const qint64 since = m_last.isValid() ? m_last.elapsed() : kViewFrame;
+    m_timer.start(static_cast<int>(std::max<qint64>(0, kViewFrame - since)));
 }
 
 void SolutionView::catchUp() {

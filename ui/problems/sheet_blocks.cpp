@@ -19,7 +19,7 @@ using Block = HandoutPages::Block;
 using Kept = HandoutPages::Kept;
 
 // Points.
-constexpr double kHead = 8.5, kHeading = 15, kStatement = 11;
+constexpr double kHead = 8.5, kBlockHeading = 15, kStatement = 11;
 constexpr double kLeastRoom = 5 * 72 / 2.54;        ///< 5 cm to work and draw in
 constexpr double kNameLine = 210, kNameShare = 0.6; ///< a name takes no more of the column's width
 constexpr double kCm = 72 / 2.54;
@@ -38,11 +38,7 @@ Setting headOf(const ProblemPlace& place, double width) {
     return head;
 }
 
-void append(std::vector<Kept>& groups, std::vector<Kept> more) {
-    groups.insert(groups.end(), std::make_move_iterator(more.begin()), std::make_move_iterator(more.end()));
-}
-
-/// "Answer   R = ______   θ_R = ______"
+/// "Answer   R = std::vector<HandoutPages::Kept> problemGroups(____   θ_R = ______"
 Setting answerLine(const std::string& head, const std::vector<Formula>& asked, TypeSize size, double width) {
     const double unit = unitsInPoint(), gap = 18 * unit;
     Setting line = textOf(QString::fromStdString(head), kHandoutText, QFont::DemiBold);
@@ -61,6 +57,10 @@ Setting answerLine(const std::string& head, const std::vector<Formula>& asked, T
 }
 
 } // namespace
+
+void addGroups(std::vector<Kept>& groups, std::vector<Kept> more) {
+    groups.insert(groups.end(), std::make_move_iterator(more.begin()), std::make_move_iterator(more.end()));
+}
 
 std::string roomWords(const Problem& problem, const ExerciseFigure& figure, bool grid) {
     if (!grid)
@@ -114,7 +114,7 @@ void addRoom(GroupWriter& out, const Problem& problem, const ExerciseFigure& fig
     room.fills = true;
     room.grid = grid ? kCm / 2 : 0;
     for (const std::string& head : answerHeads(problem))
-        out.add(answerLine(head, askedSymbols(problem.sketch), out.typeSize(kHeading - 2), out.width()), 0,
+        out.add(answerLine(head, askedSymbols(problem.sketch), out.typeSize(kBlockHeading - 2), out.width()), 0,
                 16);
 }
 
@@ -126,7 +126,7 @@ std::vector<Kept> problemGroups(const Problem& problem, const ProblemPlace& plac
     GroupWriter out(width);
     out.begin(0);
     out.add(headOf(place, width), 0, 0);
-    out.prose(inProse(problemHeading(problem, place)), kHeading, 0, 16, QFont::DemiBold);
+    out.prose(inProse(problemHeading(problem, place)), kBlockHeading, 0, 16, QFont::DemiBold);
     if (problem.statement.empty()) {
         const Statement given = statement(problem.sketch);
         if (!given.sentence.pieces.empty())
@@ -142,9 +142,9 @@ std::vector<Kept> problemGroups(const Problem& problem, const ProblemPlace& plac
     if (needsCaution(problem.sketch))
         out.caution(std::string(cautionLine()));
     auto groups = out.take();
-    append(groups, std::move(task));
+    addGroups(groups, std::move(task));
     addRoom(out, problem, figure, grid);
-    append(groups, out.take());
+    addGroups(groups, out.take());
     setCode(groups, problem.code);
     return groups;
 }

@@ -23,6 +23,9 @@ std::vector<std::string> answerHeads(const Problem& problem);
 /// What is asked, by its symbol: each gets a line to write on.
 std::vector<Formula> askedSymbols(const Sketch& sketch);
 
+/// Behind those that are there.
+void addGroups(std::vector<HandoutPages::Kept>& groups, std::vector<HandoutPages::Kept> more);
+
 /// The blocks of one problem. `task`: what is handed out besides, above the room to work in (task_blocks.h).
 std::vector<HandoutPages::Kept> problemGroups(const Problem& problem, const ProblemPlace& place,
                                               const ExerciseFigure& figure, bool grid, double width,

@@ -2,6 +2,7 @@
 #include "ui/problems/sheet_pages.h"
 
 #include "ui/handout/handout_blocks.h"
+#include "ui/problems/sheet_blocks.h"
 #include "ui/problems/write_sheet.h"
 #include "ui/render/source_date.h"
 
@@ -13,10 +14,6 @@ namespace tailpoint {
 namespace {
 
 using Kept = HandoutPages::Kept;
-
-void append(std::vector<Kept>& groups, std::vector<Kept> more) {
-    groups.insert(groups.end(), std::make_move_iterator(more.begin()), std::make_move_iterator(more.end()));
-}
 
 /// "Problem 3 of 30", and whose; a long name is cut short, for the codes and the page's number stand there
 /// too.
@@ -173,7 +170,7 @@ void SheetPdf::add(std::size_t, Part part) {
         m_key->add(*part.key);
         m_pages->letGo(std::move(part.key));
     }
-    append(m_entries, std::move(part.entry));
+    addGroups(m_entries, std::move(part.entry));
 }
 
 std::vector<std::pair<QString, QByteArray>> SheetPdf::files() {

@@ -272,9 +272,9 @@ Setting cellOf(const Formula& cell, const QFont& words, const Typesetter& set) {
 
 /// Columns stand closer before anything is set smaller.
 Grid gridOf(const Table& table, const QFont& words, const Typesetter& set, double room) {
-    constexpr double kGap = 1.1, kLeastGap = 0.55; // ems
+    constexpr double kColumnGap = 1.1, kLeastColumnGap = 0.55; // ems
     Grid grid;
-    grid.gap = kGap * set.em();
+    grid.gap = kColumnGap * set.em();
     grid.widths.assign(table.head.size(), 0);
     const auto add = [&](const std::vector<Formula>& row) {
         std::vector<Setting> cells;
@@ -288,7 +288,7 @@ Grid gridOf(const Table& table, const QFont& words, const Typesetter& set, doubl
     for (const auto& row : table.rows)
         add(row);
     if (grid.width() > room && grid.widths.size() > 1)
-        grid.gap = std::max(kLeastGap * set.em(),
+        grid.gap = std::max(kLeastColumnGap * set.em(),
                             grid.gap - (grid.width() - room) / static_cast<double>(grid.widths.size() - 1));
     return grid;
 }

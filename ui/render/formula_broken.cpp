@@ -10,7 +10,7 @@ namespace tailpoint {
 
 namespace {
 
-constexpr double kLeading = 0.3, kGap = 0.22, kIndent = 1.0; // ems
+constexpr double kBrokenLeading = 0.3, kBrokenGap = 0.22, kIndent = 1.0; // ems
 
 /// How far later rows stand to the right: less where a piece would not fit behind it.
 double indentFor(const Typesetter& set, const std::vector<Setting>& pieces, double room) {
@@ -28,7 +28,7 @@ Setting filled(const Typesetter& set, const std::vector<Setting>& pieces, double
     bool any = false;
     const auto flush = [&] {
         if (any)
-            baseline += descent + kLeading * set.em() + row.ascent;
+            baseline += descent + kBrokenLeading * set.em() + row.ascent;
         out.add(row, {start, baseline});
         descent = row.descent;
         any = true;
@@ -54,7 +54,7 @@ Setting Typesetter::brokenTerm(const Formula& sum, std::size_t i, double room) c
     const Formula& inner = minus ? whole.parts[0] : whole;
     const bool fenced = minus ? isFenced(whole, 0) : isFenced(sum, i);
     Setting out = i == 0 ? Setting() : text(minus ? QStringLiteral("\u2212") : QStringLiteral("+"));
-    const double gap = out.isEmpty() ? 0 : kGap, fence = fenced ? 0.7 * m_em : 0;
+    const double gap = out.isEmpty() ? 0 : kBrokenGap, fence = fenced ? 0.7 * m_em : 0;
     const Setting rest = broken(inner, room - out.width - gap * m_em - fence);
     append(out, fenced ? parentheses(rest) : rest, gap);
     return out;
@@ -73,7 +73,7 @@ Setting Typesetter::broken(const Formula& f, double room) const {
                 one = brokenTerm(f, i, within);
             pieces.push_back(std::move(one));
         }
-        return filled(*this, pieces, kGap * m_em, room);
+        return filled(*this, pieces, kBrokenGap * m_em, room);
     }
     case FormulaKind::negative: { // the first term of a sum, say
         Setting out = text(QStringLiteral("\u2212"));
@@ -110,7 +110,7 @@ Setting Typesetter::broken(const Formula& f, double room) const {
         return filled(*this, pieces, 0.28 * m_em, room);
     }
     case FormulaKind::row:
-        return filled(*this, words(f), kGap * m_em, room);
+        return filled(*this, words(f), kBrokenGap * m_em, room);
     case FormulaKind::product: {
         std::vector<Setting> pieces;
         for (std::size_t i = 0; i < f.parts.size(); ++i) {

@@ -108,6 +108,15 @@ void FileMenu::finishEdits() {
     m_parts.document.commit();
 }
 
+/// What is opened is laid out once: the sheet that a window would show without it is not made first.
+void FileMenu::start(const QString& path) {
+    if (QFileInfo::exists(path) && open(path))
+        return;
+    m_parts.settings.hasBegun() ? startEmpty() : welcome();
+    if (!path.isEmpty())
+        openOrBegin(path);
+}
+
 void FileMenu::startEmpty() {
     m_parts.document.replace(m_parts.settings.newSketch(), {});
     m_parts.canvas.fit();

@@ -22,10 +22,9 @@ public:
     /// Opens without asking. False: the open sketch stays, and the notice says why.
     bool open(const QString& path);
     bool saveTo(const QString& path); ///< without asking
-    /// A name under which nothing is yet is offered to be begun.
-    void openOrBegin(const QString& path);
-    /// The welcome sketch of the resources, without a path of its own.
-    void welcome();
+    /// The window's first sketch: the file, or what a window shows that was given none or one that can't be
+    /// read. A name under which nothing is yet is offered to be begun.
+    void start(const QString& path);
     void startEmpty();
 
     QAction* handOut; ///< Make handout…
@@ -37,6 +36,9 @@ public:
     void openAsked(const QString& path);
 
 private:
+    void openOrBegin(const QString& path);
+    /// The welcome sketch of the resources, without a path of its own.
+    void welcome();
     void showOwnAnswer();
     void finishEdits();
     void sayHeld(const QString& before);

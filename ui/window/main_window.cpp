@@ -261,7 +261,8 @@ void MainWindow::Private::showTitle() {
     window.setWindowModified(document.isModified());
 }
 
-MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent), d(std::make_unique<Private>(*this)) {
+MainWindow::MainWindow(const QString& path, QWidget* parent)
+    : QMainWindow(parent), d(std::make_unique<Private>(*this)) {
     setObjectName(QStringLiteral("mainWindow"));
     setAcceptDrops(true);
     d->fillBar(); // first: Tab goes from the bar to the sheet and on to the panel
@@ -269,11 +270,7 @@ MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent), d(std::make_uniqu
     d->connectParts();
     setTheme(d->settings.theme());
     d->restore();
-    if (d->settings.hasBegun()) {
-        d->files->startEmpty();
-    } else {
-        d->files->welcome();
-    }
+    d->files->start(path);
     d->showTitle();
     d->canvas->setFocus();
 }
@@ -296,9 +293,6 @@ Panel& MainWindow::panel() {
 
 bool MainWindow::openPath(const QString& path) {
     return d->files->open(path);
-}
-void MainWindow::openOrBegin(const QString& path) {
-    d->files->openOrBegin(path);
 }
 void MainWindow::watchUnsavedWork() {
     d->unsavedWork = std::make_unique<UnsavedWork>(d->parts(), [this] { return d->files->mayLoseChanges(); });

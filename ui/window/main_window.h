@@ -13,19 +13,17 @@ class Canvas;
 class Panel;
 class SketchDocument;
 
-/// The program's window. Starts on the welcome sketch of the resources until somebody has opened or saved one
-/// of their own, afterwards on an empty sheet.
+/// The program's window. Starts on `path`; without one, or where it can't be read, on the welcome sketch of the
+/// resources until somebody has opened or saved one of their own, afterwards on an empty sheet.
 class MainWindow : public QMainWindow {
     Q_OBJECT
 public:
-    explicit MainWindow(QWidget* parent = nullptr);
+    explicit MainWindow(const QString& path = {}, QWidget* parent = nullptr);
     ~MainWindow() override;
 
     /// Opens a sketch (JSON, or SVG that carries one). False: it could not be read; the open sketch stays and
     /// the window says why in one line. Asks nothing: unsaved changes are the caller's to settle.
     bool openPath(const QString& path);
-    /// The same; a file that is not there yet is begun, if that is wanted.
-    void openOrBegin(const QString& path);
     /// What is not saved, and what is being typed, is on the disk when this returns.
     void keepUnsavedWork();
     /// The process ends and nobody can be asked: what is not saved is there for the next start. Touches no

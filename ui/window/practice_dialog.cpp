@@ -15,7 +15,7 @@ namespace tailpoint {
 namespace {
 
 constexpr int kPlace = Qt::UserRole; ///< which choice; headings have none
-constexpr QSize kFirstSize(620, 560);
+constexpr QSize kChoiceSize(620, 560);
 constexpr int kDetailLines = 5;
 
 } // namespace
@@ -26,7 +26,7 @@ PracticeDialog::PracticeDialog(QWidget* parent)
     setObjectName(QStringLiteral("practiceDialog"));
     setWindowTitle(tr("Practice"));
     build();
-    resize(withinScreen(*this, kFirstSize));
+    resize(withinScreen(*this, kChoiceSize));
     fill();
 }
 

@@ -19,7 +19,7 @@ namespace tailpoint {
 
 namespace {
 
-constexpr QSize kFirstSize(560, 440);
+constexpr QSize kSummarySize(560, 440);
 
 QString listed(const QString& title, const QStringList& lines) {
     return lines.isEmpty() ? QString()
@@ -35,7 +35,7 @@ PracticeSummary::PracticeSummary(Sitting& sitting, Settings& settings, QWidget* 
     setObjectName(QStringLiteral("practiceSummary"));
     setWindowTitle(tr("How it went"));
     build();
-    resize(withinScreen(*this, kFirstSize));
+    resize(withinScreen(*this, kSummarySize));
 }
 
 void PracticeSummary::build() {

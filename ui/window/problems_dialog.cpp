@@ -28,7 +28,7 @@ namespace tailpoint {
 
 namespace {
 
-void choose(QComboBox* box, const QVariant& data) {
+void chooseData(QComboBox* box, const QVariant& data) {
     box->setCurrentIndex(std::max(0, box->findData(data)));
 }
 
@@ -70,14 +70,14 @@ void ProblemsDialog::restore() {
                                                                                    : Qt::Unchecked);
     }
     m_families->setCurrentRow(0);
-    choose(m_source, last.value(QStringLiteral("own"), false).toBool());
-    choose(m_task, last.value(QStringLiteral("task")).toString());
-    choose(m_level, last.value(QStringLiteral("level"), 1).toInt());
+    chooseData(m_source, last.value(QStringLiteral("own"), false).toBool());
+    chooseData(m_task, last.value(QStringLiteral("task")).toString());
+    chooseData(m_level, last.value(QStringLiteral("level"), 1).toInt());
     m_count->setValue(last.value(QStringLiteral("count"), 10).toInt());
     m_seed->setValue(last.value(QStringLiteral("seed"), 1).toInt());
-    choose(m_form, last.value(QStringLiteral("form")).toString());
-    choose(m_figures, last.value(QStringLiteral("toScale"), true).toBool());
-    choose(m_paper, m_parts.settings.handoutPaper());
+    chooseData(m_form, last.value(QStringLiteral("form")).toString());
+    chooseData(m_figures, last.value(QStringLiteral("toScale"), true).toBool());
+    chooseData(m_paper, m_parts.settings.handoutPaper());
     m_solutions->setChecked(last.value(QStringLiteral("solutions"), true).toBool());
     m_grid->setChecked(last.value(QStringLiteral("grid"), false).toBool());
     m_roster->setText(last.value(QStringLiteral("roster")).toString());

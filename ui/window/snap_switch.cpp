@@ -11,7 +11,7 @@
 namespace tailpoint {
 
 namespace {
-constexpr int kIcon = 16, kPadding = 7, kGap = 5;
+constexpr int kSwitchIcon = 16, kSwitchPadding = 7, kSwitchGap = 5;
 } // namespace
 
 SnapSwitch::SnapSwitch(QAction* snap, QWidget* parent) : QToolButton(parent) {
@@ -35,12 +35,12 @@ void SnapSwitch::setTheme(const Theme& theme) {
 QSize SnapSwitch::sizeHint() const {
     const QFontMetrics font = fontMetrics();
     const int widest = std::max(font.horizontalAdvance(words(true)), font.horizontalAdvance(words(false)));
-    return {kPadding + kIcon + kGap + widest + kPadding, std::max(targetSide(), font.height() + 4)};
+    return {kSwitchPadding + kSwitchIcon + kSwitchGap + widest + kSwitchPadding, std::max(targetSide(), font.height() + 4)};
 }
 
 void SnapSwitch::paintEvent(QPaintEvent*) {
     if (m_icon.isNull() || m_icon.devicePixelRatio() != devicePixelRatioF()) {
-        m_icon = tintedIcon(QStringLiteral("snap"), m_theme->quietInk, kIcon, devicePixelRatioF());
+        m_icon = tintedIcon(QStringLiteral("snap"), m_theme->quietInk, kSwitchIcon, devicePixelRatioF());
     }
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
@@ -52,10 +52,10 @@ void SnapSwitch::paintEvent(QPaintEvent*) {
         painter.drawRoundedRect(QRectF(rect()).adjusted(inset, inset, -inset, -inset), 4, 4);
     }
     if (isChecked()) {
-        painter.drawPixmap(QPointF(kPadding, (height() - kIcon) / 2.0), m_icon);
+        painter.drawPixmap(QPointF(kSwitchPadding, (height() - kSwitchIcon) / 2.0), m_icon);
     }
     painter.setPen(lit ? m_theme->ink : m_theme->quietInk);
-    painter.drawText(rect().adjusted(kPadding + kIcon + kGap, 0, 0, 0), Qt::AlignVCenter | Qt::AlignLeft,
+    painter.drawText(rect().adjusted(kSwitchPadding + kSwitchIcon + kSwitchGap, 0, 0, 0), Qt::AlignVCenter | Qt::AlignLeft,
                      words(isChecked()));
 }
 

@@ -59,7 +59,8 @@ void TeachMenu::addOwnAnswer(QMenu* menu) {
     connect(&m_parts.ownAnswer, &OwnAnswer::modeChanged, this, &TeachMenu::showOwnAnswer);
     connect(&m_parts.ownAnswer, &OwnAnswer::modeChanged, this, [this] {
         const QString shown = tr("The answer is shown; F7 hides it again.");
-        if (!m_parts.ownAnswer.isOn()) // what was to be done no longer is
+        if (!m_parts.ownAnswer.isOn() &&
+            m_parts.ownAnswer.whyNot().isEmpty()) // another sketch may have nothing to hide
             m_parts.hints.setRichHint(shown, shown);
     });
     connect(&m_parts.ownAnswer, &OwnAnswer::asideChanged, this, &TeachMenu::showOwnAnswer);

@@ -20,7 +20,7 @@ namespace tailpoint {
 
 namespace {
 
-constexpr QSize kFirstSize(560, 320);
+constexpr QSize kWordsSize(560, 320);
 
 } // namespace
 
@@ -30,7 +30,7 @@ WordsDialog::WordsDialog(const WindowParts& parts)
     setObjectName(QStringLiteral("wordsDialog"));
     setWindowTitle(tr("Question in words"));
     build();
-    resize(withinScreen(*this, kFirstSize));
+    resize(withinScreen(*this, kWordsSize));
 }
 
 void WordsDialog::build() {

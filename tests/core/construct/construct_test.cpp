@@ -7,7 +7,7 @@
 #include <numbers>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 constexpr double kPi = std::numbers::pi;
 constexpr double kDegree = kPi / 180;

@@ -7,7 +7,7 @@
 #include <numbers>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 std::vector<Parallelogram> pairs(const Sketch& sketch) {
     return pairsOf(sketch, solve(sketch));

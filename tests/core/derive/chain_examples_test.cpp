@@ -8,7 +8,7 @@
 #include <algorithm>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 /// A quantity by its plain name, and its printed value.
 struct Row {

@@ -9,7 +9,7 @@
 #include <map>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 using namespace testing;
 

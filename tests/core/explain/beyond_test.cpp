@@ -11,7 +11,7 @@
 #include <regex>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 using namespace testing;
 

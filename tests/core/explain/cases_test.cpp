@@ -13,7 +13,7 @@
 #include <random>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 Direction degrees(double value) {
     return {AngleForm{value}, {}};

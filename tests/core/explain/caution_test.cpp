@@ -17,7 +17,7 @@ std::string wordsIn(const Note& note) {
     return note.text;
 }
 
-namespace {
+namespace TAILPOINT_FILE {
 
 using namespace testing;
 

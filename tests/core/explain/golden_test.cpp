@@ -14,7 +14,7 @@
 #include <sstream>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 using namespace testing;
 

@@ -6,7 +6,7 @@
 #include <gtest/gtest.h>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 LimitBar barOf(double best, std::optional<double> worst) {
     LimitUse use;

@@ -6,7 +6,7 @@
 #include <gtest/gtest.h>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 Force at(const char* name, double magnitude, double direction) {
     Force force;

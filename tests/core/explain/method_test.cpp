@@ -10,7 +10,7 @@
 #include <map>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 using namespace testing;
 

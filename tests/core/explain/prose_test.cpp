@@ -10,7 +10,7 @@
 #include <gtest/gtest.h>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 using namespace testing;
 

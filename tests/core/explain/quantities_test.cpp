@@ -10,7 +10,7 @@
 #include <set>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 using namespace testing;
 

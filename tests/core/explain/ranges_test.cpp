@@ -8,7 +8,7 @@
 #include <gtest/gtest.h>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 using testing::balanced;
 using testing::either;

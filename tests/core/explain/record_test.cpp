@@ -7,7 +7,7 @@
 #include <gtest/gtest.h>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 using Lines = std::vector<std::string>;
 const std::string kAssumed =

@@ -11,7 +11,7 @@
 #include <numbers>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 using namespace testing;
 

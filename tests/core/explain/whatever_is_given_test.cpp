@@ -11,7 +11,7 @@
 #include <gtest/gtest.h>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 constexpr std::uint64_t kCases = 900;
 

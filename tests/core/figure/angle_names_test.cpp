@@ -11,7 +11,7 @@
 #include <set>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 struct Asked {
     Sketch sketch;

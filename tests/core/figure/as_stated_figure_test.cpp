@@ -10,7 +10,7 @@
 #include <gtest/gtest.h>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 std::string said(const Figure& figure, std::string_view id) {
     const Group* group = groupOf(figure, id);

@@ -8,7 +8,7 @@
 #include <numbers>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 using Kind = AttemptStroke::Kind;
 constexpr double kDegree = std::numbers::pi / 180;

@@ -9,7 +9,7 @@
 #include <set>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 using Strings = std::vector<std::string>;
 

@@ -7,7 +7,7 @@
 #include <gtest/gtest.h>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 int ledDirections(const Figure& figure) {
     int led = 0;

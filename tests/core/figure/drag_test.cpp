@@ -7,7 +7,7 @@
 #include <gtest/gtest.h>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 /// How much room the label would still have had where it was, in the new frame: its box from everything, its
 /// leader from other texts.

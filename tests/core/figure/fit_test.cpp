@@ -5,7 +5,7 @@
 #include <gtest/gtest.h>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 TEST(Fit, ShowsEveryTipAndCornerInsideTheSheet) {
     constexpr std::uint64_t seed = 21;

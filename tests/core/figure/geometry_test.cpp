@@ -6,7 +6,7 @@
 #include <gtest/gtest.h>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 Box anyBox(Dice& dice) {
     return {dice.between(0, 80), dice.between(0, 80), dice.between(1, 30), dice.between(1, 15)};

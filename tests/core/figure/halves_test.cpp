@@ -10,7 +10,7 @@
 #include <numbers>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 /// All letters that the solution gives.
 std::vector<AngleName> toldNames(const Sketch& sketch) {

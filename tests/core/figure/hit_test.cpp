@@ -8,7 +8,7 @@
 #include <gtest/gtest.h>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 constexpr double kNear = 4; ///< points
 

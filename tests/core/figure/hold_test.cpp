@@ -6,7 +6,7 @@
 #include <gtest/gtest.h>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 constexpr double kStep = 72 / 25.4 * 1.25; // points: a division is a multiple of an eighth of a centimetre
 

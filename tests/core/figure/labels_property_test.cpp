@@ -6,7 +6,7 @@
 #include <gtest/gtest.h>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 constexpr std::uint64_t kSeed = 4711, kFigures = 10'000, kShares = 8;
 

@@ -7,7 +7,7 @@
 #include <map>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 /// Forces as people draw them, and as they had better not.
 Sketch anySketch(Dice& dice, std::uint64_t number) {

@@ -6,7 +6,7 @@
 #include <gtest/gtest.h>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 TEST(Leaders, CrossAnotherForceLessOftenThanOneInTwoHundred) {
     int leaders = 0, crossed = 0;

@@ -6,7 +6,7 @@
 #include <gtest/gtest.h>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 using Strings = std::vector<std::string>;
 

@@ -8,7 +8,7 @@
 #include <gtest/gtest.h>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 Sketch three() {
     return sketch({force("P", 30, 0), force("Q", 40, 90), force("S", 20, 200)});

@@ -7,7 +7,7 @@
 #include <gtest/gtest.h>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 using Kind = FigureShape::Kind;
 

@@ -5,7 +5,7 @@
 #include <gtest/gtest.h>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 Sketch pinned(double right, double up) {
     Sketch made = sketch({force("P", 340, 25), force("Q", 275, -40)});

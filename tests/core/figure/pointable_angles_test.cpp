@@ -8,7 +8,7 @@
 #include <numbers>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 const VectorId kP = forceVector(0), kQ = forceVector(1);
 

@@ -5,7 +5,7 @@
 #include <numbers>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 constexpr double kMillimetre = 72 / 25.4;
 

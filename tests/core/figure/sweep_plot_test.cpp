@@ -9,7 +9,7 @@
 #include <gtest/gtest.h>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 /// Letters of one width: what is measured is the same everywhere.
 class PlainMeasure : public TextMeasure {

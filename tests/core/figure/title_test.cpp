@@ -6,7 +6,7 @@
 #include <gtest/gtest.h>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 /// Counts how often a text that begins like the title is measured.
 class CountingMeasure : public FixedMeasure {

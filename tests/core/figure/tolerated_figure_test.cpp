@@ -14,7 +14,7 @@
 #include <random>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 using Strings = std::vector<std::string>;
 

@@ -5,7 +5,7 @@
 #include <gtest/gtest.h>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 bool isOnSheet(const DisplayList& list, Point p) {
     return p.x >= 0 && p.y >= 0 && p.x <= list.width && p.y <= list.height;

@@ -7,7 +7,7 @@
 #include <numbers>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 struct Row {
     const char* name;

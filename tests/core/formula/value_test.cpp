@@ -7,7 +7,7 @@
 #include <numbers>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 constexpr AngleUnit deg = AngleUnit::deg, gon = AngleUnit::gon, rad = AngleUnit::rad;
 

@@ -6,7 +6,7 @@
 #include <cmath>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 using Code = AttemptFault::Code;
 

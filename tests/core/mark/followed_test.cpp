@@ -6,7 +6,7 @@
 #include <algorithm>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 /// Python: A = 253.15 N, B = 220.68 N; the triangle's angles 35° opposite to A, 30° to B.
 Sketch oblique() {

@@ -4,7 +4,7 @@
 #include "tests/core/mark/marked.h"
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 /// P along 37° and Q of 269 N make 335 N at 78°: P = 97.7 N or 407.9 N (Python: 335 cos 41° ± √(269² − (335
 /// sin 41°)²)).

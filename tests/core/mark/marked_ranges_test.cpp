@@ -6,7 +6,7 @@
 #include "tests/support/loose.h"
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 using Ranged = MarkedQuantity::Ranged;
 

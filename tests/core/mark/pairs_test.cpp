@@ -8,7 +8,7 @@
 #include <gtest/gtest.h>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 using namespace marking;
 
@@ -68,7 +68,7 @@ TEST(MarkPairs, ASlipInAQuestionReadWronglyIsOneThatItsOwnChainHas) {
             if (!pairs.all()[pair].isRead)
                 continue;
             const Alternative& second = alternatives.at(pairs.slipsOf(pair).second);
-            const Origin& origin = alternatives.origin(second);
+            const SlipOrigin& origin = alternatives.origin(second);
             const Ways& ways = alternatives.ways(origin);
             const auto reduction = reductionOf(ways.sketch, ways.solved);
             const auto own =
@@ -86,7 +86,7 @@ TEST(MarkRounding, CarriedBySlopesItIsWhatEvaluatingAnewGives) {
     std::size_t checked = 0, off = 0;
     forEachQuestion(36, [&](std::uint64_t, const Question& question, Alternatives& alternatives, Pairs&) {
         for (const Alternative& one : alternatives.singles()) {
-            const Origin& origin = alternatives.origin(one);
+            const SlipOrigin& origin = alternatives.origin(one);
             if (!origin.rewrite)
                 continue;
             const Way& way = question.own.ways[origin.way];
@@ -109,7 +109,7 @@ TEST(MarkPairs, WhereForcesAreAddedTwoAtATimeThereAreNone) {
     std::size_t checked = 0;
     forEachQuestion(48, [&](std::uint64_t, const Question&, Alternatives& alternatives, Pairs& pairs) {
         for (std::size_t pair = 0; pair < pairs.all().size(); ++pair) {
-            const Origin& origin = alternatives.origin(alternatives.at(pairs.slipsOf(pair).second));
+            const SlipOrigin& origin = alternatives.origin(alternatives.at(pairs.slipsOf(pair).second));
             if (!origin.rewrite)
                 continue;
             EXPECT_NE(alternatives.ways(origin).ways[origin.way].chain.route.way, Route::Way::parallelograms);

@@ -7,7 +7,7 @@
 #include <set>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 constexpr std::uint64_t kSeed = 20261130;
 

@@ -11,7 +11,7 @@
 #include <cstdio>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 /// One of every kind that marking knows, none of them drawn by the generator.
 std::vector<Sketch> fixedQuestions() {

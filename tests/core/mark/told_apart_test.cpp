@@ -6,7 +6,7 @@
 #include <algorithm>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 Sketch raft() {
     return sketch({force("P", 340, 25), force("Q", 275, -40)});

@@ -3,7 +3,7 @@
 #include "tests/core/mark/marked.h"
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 Sketch two() {
     return sketch({force("P", 345, 30), force("Q", 220, -45)});

@@ -4,7 +4,7 @@
 #include "tests/core/mark/marked.h"
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 /// Python: 345 N at 30° and 220 N at -45° make 454.65782 N at 2.13483°.
 Sketch two() {

@@ -11,7 +11,7 @@
 #include <set>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 Sketch raft() {
     return sketch({force("P", 340, 25), force("Q", 275, -40)});

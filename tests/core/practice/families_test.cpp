@@ -11,7 +11,7 @@
 #include <set>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 TEST(PracticeFamilies, AreThoseThatACourseNeeds) {
     const std::vector<std::string_view> wanted{

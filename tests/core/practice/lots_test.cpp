@@ -6,7 +6,7 @@
 #include <array>
 
 namespace tailpoint::practising {
-namespace {
+namespace TAILPOINT_FILE {
 
 TEST(PracticeLots, DrawsTheNumbersOfItsSource) {
     // SplitMix64 of 1234567: computed by Python from the constants in the paper's appendix

@@ -7,7 +7,7 @@
 #include <gtest/gtest.h>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 void expectSameStructure(const Force& before, const Force& after, double quarter) {
     EXPECT_EQ(after.name, before.name);

@@ -13,7 +13,7 @@
 #include <sstream>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 const Poll* named(const std::vector<Poll>& polls, std::string_view name) {
     const auto found =

@@ -5,7 +5,7 @@
 #include <gtest/gtest.h>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 constexpr std::uint32_t kNumbers = 100, kByAllSlips = 10; ///< every tenth is marked by the whole table
 

@@ -8,7 +8,7 @@
 #include <algorithm>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 constexpr std::uint32_t kSeed = 17;
 constexpr std::string_view kFamily = "two-forces";

@@ -9,7 +9,7 @@
 #include <cmath>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 struct Row {
     double value;

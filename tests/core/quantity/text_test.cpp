@@ -6,7 +6,7 @@
 #include <string>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 TEST(PrintableText, IsCountedInCharactersNotBytes) {
     EXPECT_EQ(printableLength(""), 0u);

@@ -6,7 +6,7 @@
 #include <gtest/gtest.h>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 using Readings = std::vector<std::string>;
 

@@ -7,7 +7,7 @@
 #include <set>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 template <class T>
 std::string messageOf(const Typed<T>& typed) {

@@ -6,7 +6,7 @@
 #include <cmath>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 TEST(ForceUnits, HaveTheExactFactorsOfNistSp811) {
     EXPECT_EQ(newtonsPer(ForceUnit::N), 1);

@@ -6,7 +6,7 @@
 #include <string>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 /// A code point and its bytes.
 struct Row {

@@ -10,7 +10,7 @@
 #include <set>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 Sketch raft() {
     return sketch({force("P", 340, 25), force("Q", 275, -40), force("S", 100, 90)});

@@ -6,7 +6,7 @@
 #include <string>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 TEST(AnOpaqueValue, IsSeenOnlyByWhoKnowsItsType) {
     const Opaque held = Opaque::of(std::string("note"));

@@ -9,7 +9,7 @@
 #include <tuple>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 TEST(ShownDigits, AMagnitudeSetByHandIsTheOneThatIsShown) {
     Force moved = force("P", 340, 25);

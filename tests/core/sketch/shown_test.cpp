@@ -6,7 +6,7 @@
 #include <gtest/gtest.h>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 TEST(ShownForces, HaveTheSheetsFiguresAndUnit) {
     Sketch made = sheet();

@@ -6,7 +6,7 @@
 #include <gtest/gtest.h>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 CosSin unitOf(const Force& force, const Sketch& sketch) {
     return unitVector(force.direction, sketch).value();

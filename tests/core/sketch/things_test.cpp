@@ -8,7 +8,7 @@
 #include <map>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 using namespace testing;
 

@@ -8,7 +8,7 @@
 #include <gtest/gtest.h>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 Magnitude sized(double value, std::optional<Tolerance> tolerance) {
     return {value, tolerance};

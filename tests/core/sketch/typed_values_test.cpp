@@ -7,7 +7,7 @@
 #include <gtest/gtest.h>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 // NIST SP 811 (2008), B.8: 1 kgf = 9.80665 N and 1 lbf = 4.4482216152605 N (footnote), both exact.
 TEST(AForceInAUnitOfItsOwn, IsConvertedIntoTheSheets) {

@@ -8,7 +8,7 @@
 #include <cmath>
 
 namespace tailpoint::test {
-namespace {
+namespace TAILPOINT_FILE {
 
 class OwnDrawing : public OwnAnswerTest {
 protected:

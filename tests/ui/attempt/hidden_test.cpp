@@ -12,7 +12,7 @@
 #include <QTableView>
 
 namespace tailpoint::test {
-namespace {
+namespace TAILPOINT_FILE {
 
 using HiddenAnswer = OwnAnswerTest;
 

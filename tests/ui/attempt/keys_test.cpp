@@ -3,7 +3,7 @@
 #include "tests/ui/attempt/own_answer_fixture.h"
 
 namespace tailpoint::test {
-namespace {
+namespace TAILPOINT_FILE {
 
 class AnswerByKeys : public OwnAnswerTest {
 protected:

@@ -11,7 +11,7 @@
 #include <random>
 
 namespace tailpoint::test {
-namespace {
+namespace TAILPOINT_FILE {
 
 using MarkedAnswer = OwnAnswerTest;
 

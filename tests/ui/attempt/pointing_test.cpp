@@ -5,7 +5,7 @@
 #include <QToolButton>
 
 namespace tailpoint::test {
-namespace {
+namespace TAILPOINT_FILE {
 
 class PointedAngle : public OwnAnswerTest {
 protected:

@@ -8,7 +8,7 @@
 #include <QMenu>
 
 namespace tailpoint::test {
-namespace {
+namespace TAILPOINT_FILE {
 
 /// Python: P = 10.41905 with theta_Q = 130.11359, P = 2.68739 with 49.88641.
 constexpr const char* kTwo = R"({"format": "tailpoint-sketch", "version": 1, "title": "Two ways to the buoy",

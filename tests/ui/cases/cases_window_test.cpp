@@ -19,7 +19,7 @@
 #include <QTabBar>
 
 namespace tailpoint::test {
-namespace {
+namespace TAILPOINT_FILE {
 
 using testing::force;
 

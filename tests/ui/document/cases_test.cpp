@@ -12,9 +12,9 @@
 #include <QTemporaryDir>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
-class CasesOfADocument : public testing::Test {
+class CasesOfADocument : public ::testing::Test {
 protected:
     CasesOfADocument() {
         Sketch sketch = emptySketch();

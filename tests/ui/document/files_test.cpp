@@ -25,11 +25,11 @@
 #include <utime.h>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 const QByteArray kOld = "the old sketch, still good\n";
 
-class Files : public testing::Test {
+class Files : public ::testing::Test {
 protected:
     QString path(const char* name) const { return m_folder.filePath(QString::fromLatin1(name)); }
     void put(const QString& file, const QByteArray& bytes) {

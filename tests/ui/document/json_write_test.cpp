@@ -5,7 +5,7 @@
 #include <gtest/gtest.h>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 JsonValue pair(JsonLayout layout) {
     return jsonObject({{"a", jsonNumber(1)}, {"b", jsonList({jsonNumber(0.5), JsonValue{}})}}, layout);

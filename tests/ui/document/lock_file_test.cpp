@@ -15,11 +15,11 @@
 #include <utime.h>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 using Taking = LockFile::Taking;
 
-class Locks : public testing::Test {
+class Locks : public ::testing::Test {
 protected:
     QString path() const { return m_folder.filePath(QStringLiteral("lock")); }
     void put(const QByteArray& text) const {

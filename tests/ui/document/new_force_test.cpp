@@ -9,7 +9,7 @@
 #include <numbers>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 Sketch withForces(int count, double division, Sketch sketch = emptySketch()) {
     for (int i = 0; i < count; ++i) {

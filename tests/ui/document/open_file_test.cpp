@@ -14,9 +14,9 @@
 #include <unistd.h>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
-class OpenFiles : public testing::Test {
+class OpenFiles : public ::testing::Test {
 protected:
     QString path(const char* name) const { return m_folder.filePath(QLatin1String(name)); }
     /// Into the file that is there, as an editor does that keeps the file.

@@ -11,7 +11,7 @@
 #include <gtest/gtest.h>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 const QByteArray kMagnitude = R"({ "value": 850, "plusMinus": 10, "unit": "kgf" })";
 const QByteArray kDirection = R"({ "value": 50, "unit": "gon" })";
@@ -43,8 +43,6 @@ Sketch typed(const Sketch& sketch, Entry cell, const char* text) {
     EXPECT_TRUE(std::holds_alternative<Accepted>(outcome));
     return std::get<Accepted>(outcome).sketch;
 }
-
-} // namespace
 
 TEST(AUnitOfItsOwn, IsReadIntoTheSheetsAndWrittenAsItStood) {
     const Sketch sketch = anchored();
@@ -146,4 +144,5 @@ TEST(AUnitOfItsOwn, IsSaidInTheReportQuietly) {
     EXPECT_NE(report.find("P: 850 ± 10 kgf = 8340 ± 98.1 N, 50 gon = 45.0°"), std::string::npos) << report;
 }
 
+} // namespace
 } // namespace tailpoint

@@ -13,9 +13,9 @@
 #include <utime.h>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
-class Recovering : public testing::Test {
+class Recovering : public ::testing::Test {
 protected:
     void change() {
         Sketch sketch = document.sketch();

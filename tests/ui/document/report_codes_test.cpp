@@ -10,7 +10,7 @@
 #include <QJsonObject>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 QJsonObject parsed(const QByteArray& bytes) {
     QJsonParseError error;

@@ -11,9 +11,9 @@
 #include <QTemporaryDir>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
-class Document : public testing::Test {
+class Document : public ::testing::Test {
 protected:
     Document() { document.replace(raft(), {}); }
 

@@ -5,7 +5,7 @@
 #include <gtest/gtest.h>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 /// A whole sketch with `forces` and whatever else stands behind the sum.
 std::string sketchWith(const std::string& forces, const std::string& rest = "") {
@@ -247,7 +247,7 @@ void PrintTo(const Refused& refused, std::ostream* out) {
     *out << refused.name;
 }
 
-class ARefusedSketch : public testing::TestWithParam<Refused> {};
+class ARefusedSketch : public ::testing::TestWithParam<Refused> {};
 
 TEST_P(ARefusedSketch, IsRefusedWithPlaceAndMendOnOneLine) {
     const std::string line = refusal(GetParam().text);
@@ -365,7 +365,7 @@ const Refused kRefused[] = {
      "only a picture"},
 };
 
-INSTANTIATE_TEST_SUITE_P(ReadingASketch, ARefusedSketch, testing::ValuesIn(kRefused),
+INSTANTIATE_TEST_SUITE_P(ReadingASketch, ARefusedSketch, ::testing::ValuesIn(kRefused),
                          [](const auto& row) { return std::string(row.param.name); });
 
 } // namespace

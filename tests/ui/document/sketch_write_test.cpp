@@ -11,7 +11,7 @@
 #include <random>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 Sketch read(const QByteArray& text) {
     const auto result = readSketch(text);

@@ -9,7 +9,7 @@
 #include <gtest/gtest.h>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 QByteArray fileOf(const QByteArray& force, const QByteArray& rest = {}) {
     return R"({"format": "tailpoint-sketch", "version": 1, "units": {"force": "kN", "angle": "deg"}, "forces": [)" +
@@ -51,8 +51,6 @@ void expectMargins(const Sketch& sketch, double plus, double minus) {
     EXPECT_NEAR(margins.plus, plus, 1e-12);
     EXPECT_NEAR(margins.minus, minus, 1e-12);
 }
-
-} // namespace
 
 TEST(ToleranceFiles, EveryFormIsReadAndWrittenAsItStood) {
     for (const char* value :
@@ -273,4 +271,5 @@ TEST(Ranges, OfAQuestionWithoutItsAnswerAreNotTold) {
     EXPECT_TRUE(unanswered(loose).ranges().empty());
 }
 
+} // namespace
 } // namespace tailpoint

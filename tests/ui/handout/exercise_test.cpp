@@ -13,7 +13,7 @@
 #include <QPainter>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 /// A vector that was found, found elsewhere.
 void falsify(SolvedForce& force, double times, double turn) {

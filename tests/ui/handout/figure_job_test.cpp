@@ -8,7 +8,7 @@
 #include <gtest/gtest.h>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 Result raft() {
     Sketch sketch = emptySketch();

@@ -11,7 +11,7 @@
 #include <gtest/gtest.h>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 constexpr double kLeastRead = 8; ///< points
 

@@ -9,7 +9,7 @@
 #include <gtest/gtest.h>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 /// 6 kN at 75 and 6 kN at 140 degrees: 10.1207 kN, 101.21 per cent of 10 kN; 17.5 degrees off 90.
 Result bridle() {

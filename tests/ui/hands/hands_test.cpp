@@ -9,7 +9,7 @@
 #include <cstdio>
 
 namespace tailpoint::test {
-namespace {
+namespace TAILPOINT_FILE {
 
 constexpr int kAtATime = 50; ///< gestures between two looks at undo
 

@@ -4,7 +4,7 @@
 #include "tests/ui/lecture/lecture_fixture.h"
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 class CrowdedLecture : public LectureTest {};
 

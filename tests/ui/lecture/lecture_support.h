@@ -37,8 +37,8 @@ inline Result sampleNamed(const std::string& name) {
     return document.result();
 }
 
-/// Numbers with a unit, without their sign: an arc tells its sense by its head.
-using Numbers = std::set<std::string>;
+/// NumbersRead with a unit, without their sign: an arc tells its sense by its head.
+using NumbersRead = std::set<std::string>;
 
 inline std::string withoutSign(std::string text) {
     for (const std::string sign : {"-", "\u2212"})
@@ -47,20 +47,20 @@ inline std::string withoutSign(std::string text) {
     return text;
 }
 
-inline void addNumbers(Numbers& numbers, const Formula& f) {
+inline void addNumbers(NumbersRead& numbers, const Formula& f) {
     if (f.kind == FormulaKind::number && !f.sub.empty())
         numbers.insert(withoutSign(f.text) + (f.sub == "°" ? "" : " ") + f.sub);
     for (const Formula& part : f.parts)
         addNumbers(numbers, part);
 }
-inline void addNumbers(Numbers& numbers, const Prose& prose) {
+inline void addNumbers(NumbersRead& numbers, const Prose& prose) {
     for (const Piece& piece : prose.pieces)
         if (const auto* formula = std::get_if<Formula>(&piece))
             addNumbers(numbers, *formula);
 }
 
 /// What a beat reads out.
-inline void addNumbers(Numbers& numbers, const Stop& stop, std::size_t beat) {
+inline void addNumbers(NumbersRead& numbers, const Stop& stop, std::size_t beat) {
     for (const BeatLine& line : stop.beats[beat]) {
         if (line.kind == BeatLine::Kind::reasoning)
             addNumbers(numbers, stop.step.reasoning[line.index]);
@@ -82,8 +82,8 @@ inline void addNumbers(Numbers& numbers, const Stop& stop, std::size_t beat) {
 enum class Which { directions, others };
 
 /// The results that a stop's workings come to.
-inline Numbers resultsOf(const Step& step, Which which) {
-    Numbers results;
+inline NumbersRead resultsOf(const Step& step, Which which) {
+    NumbersRead results;
     for (const Working& working : step.workings) {
         const bool isDirection = working.subject && working.subject->id.what == What::direction;
         if (working.value && isDirection == (which == Which::directions))
@@ -106,8 +106,8 @@ inline bool isOf(const Group& group, Which which) {
 }
 
 /// The values that stand on the sheet: "P = 340 N" counts as "340 N".
-inline Numbers numbersOn(const DisplayList& list, std::optional<Which> which = std::nullopt) {
-    Numbers numbers;
+inline NumbersRead numbersOn(const DisplayList& list, std::optional<Which> which = std::nullopt) {
+    NumbersRead numbers;
     for (const Group& group : list.groups) {
         if (group.role == Role::titleblock || group.id == "note" || (which && !isOf(group, *which)))
             continue;
@@ -131,7 +131,7 @@ inline Figure figureOf(const Result& result, const Stop& stop, std::size_t beat)
     return compose(shown.sketch, shown.solved, shown.construction, view, options, QtTextMeasure());
 }
 
-inline std::string listed(const Numbers& numbers) {
+inline std::string listed(const NumbersRead& numbers) {
     std::string all;
     for (const std::string& number : numbers)
         all += number + "; ";

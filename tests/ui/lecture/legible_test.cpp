@@ -11,7 +11,7 @@
 #include <algorithm>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 QFont fontOf(const Run& run, Face face) {
     QFont font = face == Face::serif ? serifFont() : sansFont();

@@ -9,7 +9,7 @@
 #include <gtest/gtest.h>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 /// As styles of a desktop do whose animations are off.
 class StillStyle : public QProxyStyle {

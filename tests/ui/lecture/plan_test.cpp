@@ -7,7 +7,7 @@
 #include <algorithm>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 bool speaksOfArrow(const DisplayList& list, int vector) {
     return std::any_of(list.groups.begin(), list.groups.end(),
@@ -42,8 +42,8 @@ TEST(LecturePlan, BeginsWithTheBareGivenForcesAndEndsWithTheAnswer) {
 }
 
 /// Results that are read out after this line.
-Numbers laterThan(const std::vector<Stop>& stops, std::size_t s, std::size_t beat, Which which) {
-    Numbers later = beat < stops[s].resultBeat ? resultsOf(stops[s].step, which) : Numbers();
+NumbersRead laterThan(const std::vector<Stop>& stops, std::size_t s, std::size_t beat, Which which) {
+    NumbersRead later = beat < stops[s].resultBeat ? resultsOf(stops[s].step, which) : NumbersRead();
     for (std::size_t after = s + 1; after < stops.size(); ++after)
         later.merge(resultsOf(stops[after].step, which));
     return later;
@@ -60,16 +60,16 @@ TEST(LecturePlan, NothingOfALaterStepIsOnTheSheetBeforeItsTurn) {
         ExplainOptions options;
         options.parallelograms = sample.name == inPairs.name;
         const auto stops = planOf(sample.result, {}, options);
-        Numbers said;
+        NumbersRead said;
         const Figure bare = figureOf(sample.result, stops.front(), 0);
         said.merge(numbersOn(bare.list)); // what is given stands there from the first
         for (std::size_t s = 0; s < stops.size(); ++s)
             for (std::size_t beat = 0; beat < stops[s].beats.size(); ++beat) {
                 addNumbers(said, stops[s], beat);
                 const Figure figure = figureOf(sample.result, stops[s], beat);
-                Numbers early;
+                NumbersRead early;
                 for (const Which which : {Which::directions, Which::others}) {
-                    const Numbers later = laterThan(stops, s, beat, which);
+                    const NumbersRead later = laterThan(stops, s, beat, which);
                     for (const std::string& number : numbersOn(figure.list, which))
                         if (later.contains(number) && !said.contains(number))
                             early.insert(number);
@@ -186,7 +186,7 @@ TEST(LecturePlan, TheResultantsMagnitudeStandsOnTheSheetWithItsResultAndItsDirec
     const std::size_t cosines = stopNamed(stops, "cosines"), direction = stopNamed(stops, "direction");
     for (std::size_t s = 0; s < stops.size(); ++s)
         for (std::size_t beat = 0; beat < stops[s].beats.size(); ++beat) {
-            const Numbers seen = numbersOn(figureOf(raft, stops[s], beat).list);
+            const NumbersRead seen = numbersOn(figureOf(raft, stops[s], beat).list);
             const bool found = s > cosines || (s == cosines && beat >= stops[s].resultBeat);
             const bool referred = s > direction || (s == direction && beat >= stops[s].resultBeat);
             EXPECT_EQ(seen.contains("520 N"), found) << stops[s].step.title << " " << beat;
@@ -233,8 +233,8 @@ TEST(LecturePlan, BothAnswersAreWalkedEachWithItsOwnFigure) {
     const Stop &first = stops[stopNamed(stops, "first")], &second = stops[stopNamed(stops, "second")];
     EXPECT_EQ(first.solution, 0U);
     EXPECT_EQ(second.solution, 1U);
-    const Numbers one = numbersOn(figureOf(both, first, first.lastBeat()).list);
-    const Numbers two = numbersOn(figureOf(both, second, second.lastBeat()).list);
+    const NumbersRead one = numbersOn(figureOf(both, first, first.lastBeat()).list);
+    const NumbersRead two = numbersOn(figureOf(both, second, second.lastBeat()).list);
     EXPECT_TRUE(one.contains("180 N")) << listed(one);
     EXPECT_FALSE(one.contains("513 N")) << listed(one);
     EXPECT_TRUE(two.contains("513 N")) << listed(two);
@@ -270,13 +270,13 @@ TEST(LecturePlan, LinesComeOneByOneAndNoneIsLeftOut) {
 }
 
 TEST(LecturePlan, WithoutNumbersNoNumberWithAUnitIsSaidButPartsOfTheTurn) {
-    const Numbers turn{"180°", "360°", "90°", "200 gon", "400 gon", "100 gon"};
+    const NumbersRead turn{"180°", "360°", "90°", "200 gon", "400 gon", "100 gon"};
     int hidden = 0;
     for (const Sample& sample : allSamples())
         for (const Stop& stop : planOf(sample.result, {})) {
             Stop quiet = stop;
             quiet.step = withoutNumbers(stop.step);
-            Numbers before, after;
+            NumbersRead before, after;
             for (std::size_t beat = 0; beat < stop.beats.size(); ++beat) {
                 addNumbers(before, stop, beat);
                 addNumbers(after, quiet, beat);
@@ -297,13 +297,13 @@ TEST(LecturePlan, AGivenAngleThatReadsLikePartOfATurnIsHiddenToo) {
     const Stop& table = stops[stopNamed(stops, "components")];
     Stop quiet = table;
     quiet.step = withoutNumbers(table.step);
-    Numbers before, after;
+    NumbersRead before, after;
     for (std::size_t beat = 0; beat < table.beats.size(); ++beat) {
         addNumbers(before, table, beat);
         addNumbers(after, quiet, beat);
     }
     EXPECT_TRUE(before.contains("180.0°") && before.contains("90.0°")) << listed(before);
-    EXPECT_EQ(after, Numbers()) << listed(after);
+    EXPECT_EQ(after, NumbersRead()) << listed(after);
 }
 
 TEST(LecturePlan, ShortenedParagraphsEndWithASentenceAndBeginAsTheyDid) {

@@ -13,7 +13,7 @@
 #include <QTemporaryDir>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 const char* const kTwoScreens = R"({"screens": [
   {"name": "desk", "x": 0, "y": 0, "width": 1366, "height": 768, "logicalDpi": 96, "logicalBaseDpi": 96, "dpr": 1},

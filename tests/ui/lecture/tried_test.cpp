@@ -5,7 +5,7 @@
 #include <QRegularExpression>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 class LectureTried : public LectureTest {
 protected:

@@ -7,7 +7,7 @@
 #include <QRegularExpression>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 void readAll(QAccessibleInterface* of, QStringList& texts) {
     if (of == nullptr || !of->isValid())
@@ -56,16 +56,16 @@ TEST_F(LectureUnseen, AssistiveTechnologyReadsNoResultBeforeItsTurn) {
     for (const Sample& sample : allSamples()) {
         SCOPED_TRACE(sample.name);
         open(sample.result);
-        Numbers said = numbersOn(list());
+        NumbersRead said = numbersOn(list());
         walk([&] {
             addNumbers(said, now(), view.beat());
             const QString read = readAll(view);
             for (const auto& [which, other] :
                  {std::pair{Which::directions, Which::others}, std::pair{Which::others, Which::directions}}) {
-                Numbers later = view.beat() < now().resultBeat ? resultsOf(now().step, which) : Numbers();
+                NumbersRead later = view.beat() < now().resultBeat ? resultsOf(now().step, which) : NumbersRead();
                 for (std::size_t after = view.stop() + 1; after < view.stops().size(); ++after)
                     later.merge(resultsOf(view.stops()[after].step, which));
-                const Numbers alike = numbersOn(list(), other);
+                const NumbersRead alike = numbersOn(list(), other);
                 for (const std::string& number : later)
                     if (!said.contains(number) && !alike.contains(number)) {
                         EXPECT_FALSE(says(read, number)) << number << " in\n" << read.toStdString();

@@ -8,7 +8,7 @@
 #include <QSignalSpy>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 TEST_F(LectureTest, TheFigureTakesTwoThirdsAndTheWordsTheLeftThird) {
     open("survey-raft.json");

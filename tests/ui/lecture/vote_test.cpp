@@ -6,7 +6,7 @@
 #include "ui/lecture/vote_question.h"
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 class LectureVote : public LectureTest {
 protected:

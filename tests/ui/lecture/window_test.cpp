@@ -15,7 +15,7 @@
 #include <memory>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 LectureView* lectureOfProgram() {
     for (QWidget* widget : QApplication::topLevelWidgets())

@@ -8,7 +8,7 @@
 #include <gtest/gtest.h>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 constexpr const char* kRaft = R"({"format": "tailpoint-sketch", "version": 1, "title": "Raft",
   "units": {"force": "N", "angle": "deg"}, "reference": {"axis": "+x", "sense": "ccw"}, "figures": 3,

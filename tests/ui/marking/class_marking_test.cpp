@@ -16,7 +16,7 @@
 #include <QXmlStreamReader>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 // P = 340 N at 25°, Q = 275 N at -40°. Python: hypot of the sums of 340 cos 25° + 275 cos 40° and of
 // 340 sin 25° - 275 sin 40°: R = 519.86 N, theta_R = -3.648°; √(340² + 275² - 2·340·275 cos 65°) = 334.96;
@@ -25,7 +25,7 @@ constexpr const char* kRaft = R"({"format": "tailpoint-sketch", "version": 1, "t
   "units": {"force": "N", "angle": "deg"}, "forces": [{"name": "P", "magnitude": 340, "direction": 25},
   {"name": "Q", "magnitude": 275, "direction": -40}]MORE})";
 
-class MarkingAClass : public testing::Test {
+class MarkingAClass : public ::testing::Test {
 protected:
     explicit MarkingAClass(const char* more = "")
         : sketch(std::get<Sketch>(readSketch(QByteArray(kRaft).replace("MORE", more)))),

@@ -7,7 +7,7 @@
 #include <random>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 using Cells = std::vector<std::string>;
 

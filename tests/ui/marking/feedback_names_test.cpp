@@ -8,7 +8,7 @@
 #include <QSet>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 TEST(NamesOfPages, KeepLettersOfEveryScript) {
     FeedbackNames names;

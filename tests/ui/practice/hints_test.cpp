@@ -9,7 +9,7 @@
 #include <gtest/gtest.h>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 using Told = HintedLine::Told;
 

@@ -15,7 +15,7 @@
 #include <QRegularExpression>
 
 namespace tailpoint::test {
-namespace {
+namespace TAILPOINT_FILE {
 
 // 0NGFZD: P = 185 N at 60 degrees, Q = 235 N at -19. By hand: phi = 79, gamma = 101 degrees,
 // R = sqrt(185^2 + 235^2 + 2*185*235*cos 79) = 325.64 N, its direction 14.895 degrees.

@@ -17,7 +17,7 @@
 #include <QTimer>
 
 namespace tailpoint::test {
-namespace {
+namespace TAILPOINT_FILE {
 
 TEST_F(PracticeWindow, TheListHasFamiliesLevelsAndSamplesAndIsFoundByWordsOfTheTrade) {
     auto& dialog = ask<PracticeDialog>("practice");

@@ -10,7 +10,7 @@
 #include <gtest/gtest.h>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 Sketch readBack(const QByteArray& bytes) {
     const auto read = readSketch(bytes);

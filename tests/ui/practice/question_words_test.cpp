@@ -7,7 +7,7 @@
 #include <QScrollArea>
 
 namespace tailpoint::test {
-namespace {
+namespace TAILPOINT_FILE {
 
 using QuestionInWords = PracticeWindow;
 

@@ -4,7 +4,7 @@
 #include <gtest/gtest.h>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 PracticeRecord record() {
     RecordEntry first, second;

@@ -12,7 +12,7 @@
 #include <thread>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 RecordEntry entry(Verdict verdict, std::vector<std::string> slips = {}, std::string aimedAt = {}) {
     RecordEntry made;
@@ -25,7 +25,7 @@ RecordEntry entry(Verdict verdict, std::vector<std::string> slips = {}, std::str
     return made;
 }
 
-class SittingTest : public testing::Test {
+class SittingTest : public ::testing::Test {
 protected:
     QString file() const { return m_folder.filePath(QStringLiteral("state/practice.json")); }
     PracticeRecord onDisk() const {

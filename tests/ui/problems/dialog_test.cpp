@@ -18,7 +18,7 @@
 #include <QSpinBox>
 
 namespace tailpoint::test {
-namespace {
+namespace TAILPOINT_FILE {
 
 class ProblemsWindow : public OpenWindow {
 protected:

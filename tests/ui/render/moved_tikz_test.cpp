@@ -3,7 +3,7 @@
 #include "tests/ui/render/outputs.h"
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 /// "\coordinate (NAME) at (x,y);", y up.
 Point coordinateIn(const QByteArray& tikz, const QByteArray& name) {

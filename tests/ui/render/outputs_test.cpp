@@ -4,7 +4,7 @@
 #include "tests/ui/render/outputs.h"
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 struct Named {
     const char* name;

@@ -5,7 +5,7 @@
 #include "tests/ui/render/render_support.h"
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 constexpr double kPixels = 8; ///< a point; fine enough to see a tenth of a point
 

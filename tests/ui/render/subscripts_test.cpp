@@ -10,7 +10,7 @@
 #include <QRegularExpression>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 /// Of a symbol by hand: the base, then upright parts of the subscript in (), italic ones in <>.
 struct Row {

@@ -8,7 +8,7 @@
 #include <QSvgRenderer>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 QByteArray svgOf(const Sketch& sketch, const FigureOptions& options = {}) {
     return toSvg(listOf(sketch, options), themeOf(ThemeName::paper), writeSketch(sketch));

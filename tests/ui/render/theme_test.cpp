@@ -6,7 +6,7 @@
 #include <cmath>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 class ThemeTest : public ::testing::TestWithParam<ThemeName> {
 protected:

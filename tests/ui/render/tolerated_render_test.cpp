@@ -7,7 +7,7 @@
 #include "ui/render/tikz.h"
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 FigureOptions knowing(const Sketch& given) {
     const Solved solved = solve(given);

@@ -12,7 +12,7 @@
 #include <QTemporaryDir>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 constexpr int kWidth = 1440, kHeight = 960, kPatienceMs = 60'000;
 

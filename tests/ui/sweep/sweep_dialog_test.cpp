@@ -19,7 +19,7 @@
 #include <QSpinBox>
 
 namespace tailpoint::test {
-namespace {
+namespace TAILPOINT_FILE {
 
 using testing::force;
 using testing::kToFind;

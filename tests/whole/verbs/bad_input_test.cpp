@@ -12,7 +12,7 @@
 #include <unistd.h>
 
 namespace tailpoint::whole {
-namespace {
+namespace TAILPOINT_FILE {
 
 const QByteArray kP = force("P", "340", "25");
 
@@ -26,7 +26,7 @@ void PrintTo(const Bad& bad, std::ostream* out) {
     *out << bad.name;
 }
 
-class BadInput : public Verbs, public testing::WithParamInterface<Bad> {};
+class BadInput : public Verbs, public ::testing::WithParamInterface<Bad> {};
 
 TEST_P(BadInput, IsRefusedByReportOnOneLineThatNamesFilePlaceAndMend) {
     const QString file = put(QStringLiteral("bad.json"), GetParam().bytes);
@@ -97,7 +97,7 @@ const Bad kBad[] = {
     {"BrokenMarkup", "<svg><metadata>", parts("line 1, column 1", "only a picture")},
 };
 
-INSTANTIATE_TEST_SUITE_P(Verbs, BadInput, testing::ValuesIn(kBad),
+INSTANTIATE_TEST_SUITE_P(Verbs, BadInput, ::testing::ValuesIn(kBad),
                          [](const auto& row) { return std::string(row.param.name); });
 
 class BadFiles : public Verbs {
@@ -242,7 +242,7 @@ void PrintTo(const Usage& usage, std::ostream* out) {
     *out << usage.name;
 }
 
-class WrongUsage : public Verbs, public testing::WithParamInterface<Usage> {};
+class WrongUsage : public Verbs, public ::testing::WithParamInterface<Usage> {};
 
 TEST_P(WrongUsage, IsRefusedOnOneLineWithTheMendAndMakesNoFile) {
     QStringList arguments = GetParam().arguments;
@@ -326,7 +326,7 @@ const Usage kUsages[] = {
     {"APlatformThatIsNotThere", call("GOOD -platform marble"), QStringLiteral("no display")},
 };
 
-INSTANTIATE_TEST_SUITE_P(Verbs, WrongUsage, testing::ValuesIn(kUsages),
+INSTANTIATE_TEST_SUITE_P(Verbs, WrongUsage, ::testing::ValuesIn(kUsages),
                          [](const auto& row) { return std::string(row.param.name); });
 
 } // namespace

@@ -10,7 +10,7 @@
 #include <QStandardPaths>
 
 namespace tailpoint::whole {
-namespace {
+namespace TAILPOINT_FILE {
 
 constexpr int kLongestRunMs = 50'000;
 
@@ -240,7 +240,7 @@ struct Paper {
     double width, height;
 };
 
-class Printed : public Browser, public testing::WithParamInterface<Paper> {
+class Printed : public Browser, public ::testing::WithParamInterface<Paper> {
 protected:
     /// Prints a copy of the page on that paper, and gives the words with their places.
     QByteArray wordsOn(const Paper& paper, QByteArray page) const {
@@ -300,7 +300,7 @@ TEST_P(PrintedWords, OfAClassStandWithinThePaperToo) {
 }
 
 INSTANTIATE_TEST_SUITE_P(Browser, PrintedWords, // sizes: ISO 216 and ANSI Y14.1, in points of 1/72 inch
-                         testing::Values(Paper{"A4", 595.28, 841.89}, Paper{"letter", 612, 792}),
+                         ::testing::Values(Paper{"A4", 595.28, 841.89}, Paper{"letter", 612, 792}),
                          [](const auto& row) { return std::string(row.param.name); });
 
 } // namespace

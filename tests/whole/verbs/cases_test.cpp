@@ -4,7 +4,7 @@
 #include "tests/whole/verbs/driver.h"
 
 namespace tailpoint::whole {
-namespace {
+namespace TAILPOINT_FILE {
 
 class Cases : public Verbs {
 protected:

@@ -7,7 +7,7 @@
 #include <QRegularExpression>
 
 namespace tailpoint::whole {
-namespace {
+namespace TAILPOINT_FILE {
 
 const QString kCompletions = QStringLiteral(TAILPOINT_SOURCE "/resources/completions/");
 const QStringList kVerbs{QStringLiteral("report"), QStringLiteral("figure"), QStringLiteral("sweep"),

@@ -38,7 +38,7 @@ QByteArray force(const char* name, const QByteArray& magnitude, const QByteArray
 /// Exactly one line on standard error that holds every one of `parts`, nothing on standard output, status 2.
 void expectRefused(const Ran& ran, const QStringList& parts);
 
-class Verbs : public testing::Test {
+class Verbs : public ::testing::Test {
 protected:
     QString path(const QString& name) const { return m_folder.filePath(name); }
     QString put(const QString& name, const QByteArray& bytes) const; ///< writes it; its path

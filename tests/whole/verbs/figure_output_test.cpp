@@ -11,7 +11,7 @@
 #include <cmath>
 
 namespace tailpoint::whole {
-namespace {
+namespace TAILPOINT_FILE {
 
 const QByteArray kRaft = sketch(force("Port", "340", "25") + "," + force("Lee", "275", "-40"),
                                 R"(, "title": "Raft on two lines")");

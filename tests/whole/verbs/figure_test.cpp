@@ -7,7 +7,7 @@
 #include <QXmlStreamReader>
 
 namespace tailpoint::whole {
-namespace {
+namespace TAILPOINT_FILE {
 
 const QByteArray kRaft = sketch(force("P", "340", "25") + "," + force("Q", "275", "-40"),
                                 R"(, "title": "Raft & <two> lines", "kept": [1.50])");

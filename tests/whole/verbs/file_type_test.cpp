@@ -8,7 +8,7 @@
 #include <QMimeDatabase>
 
 namespace tailpoint::whole {
-namespace {
+namespace TAILPOINT_FILE {
 
 const QString kSketch = QStringLiteral("application/x-tailpoint-sketch+json"),
               kJson = QStringLiteral("application/json");

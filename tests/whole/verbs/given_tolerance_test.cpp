@@ -3,7 +3,7 @@
 #include "tests/whole/verbs/driver.h"
 
 namespace tailpoint::whole {
-namespace {
+namespace TAILPOINT_FILE {
 
 const QByteArray kForces =
     R"({"name": "P", "magnitude": {"value": 340, "plusMinus": 5}, "direction": {"value": 25, "plus": 2, "minus": 0}},

@@ -8,7 +8,7 @@
 #include <map>
 
 namespace tailpoint::whole {
-namespace {
+namespace TAILPOINT_FILE {
 
 const QByteArray kRaft = sketch(force("P", "340", "25") + "," + force("Q", "275", "-40"));
 const QByteArray kTwoAnswers = sketch(force("P", "null", "40") + "," + force("Q", "260", "null"),

@@ -11,7 +11,7 @@
 #include <algorithm>
 
 namespace tailpoint::whole {
-namespace {
+namespace TAILPOINT_FILE {
 
 const QString kSource = QStringLiteral(TAILPOINT_SOURCE "/");
 

@@ -9,11 +9,11 @@
 #include <QStandardPaths>
 
 namespace tailpoint::whole {
-namespace {
+namespace TAILPOINT_FILE {
 
 constexpr int kLongestCompilationMs = 50'000;
 
-class Latex : public Verbs, public testing::WithParamInterface<std::string> {
+class Latex : public Verbs, public ::testing::WithParamInterface<std::string> {
 protected:
     void SetUp() override {
         for (const char* tool : {"pdflatex", "pdfinfo", "pdftotext"})
@@ -99,7 +99,7 @@ std::vector<std::string> samples() {
     return names;
 }
 
-INSTANTIATE_TEST_SUITE_P(Verbs, Latex, testing::ValuesIn(samples()), [](const auto& row) {
+INSTANTIATE_TEST_SUITE_P(Verbs, Latex, ::testing::ValuesIn(samples()), [](const auto& row) {
     std::string name = row.param.substr(0, row.param.find('.'));
     std::replace(name.begin(), name.end(), '-', '_');
     return name;
@@ -135,7 +135,7 @@ const std::vector<std::string> kTrips{
         "units": {"force": "kN", "angle": "rad"},
         "forces": [{"name": "Ω", "magnitude": 3, "direction": 0.5}, {"name": "ß", "magnitude": 2, "direction": -1.2}]})"};
 
-INSTANTIATE_TEST_SUITE_P(Verbs, LatexOf, testing::ValuesIn(kTrips),
+INSTANTIATE_TEST_SUITE_P(Verbs, LatexOf, ::testing::ValuesIn(kTrips),
                          [](const auto& row) { return "Trip" + std::to_string(row.index); });
 
 } // namespace

@@ -5,7 +5,7 @@
 #include <cmath>
 
 namespace tailpoint::whole {
-namespace {
+namespace TAILPOINT_FILE {
 
 const QByteArray kAtRest = R"(, "sum": {"name": "R", "magnitude": 0})";
 

@@ -8,7 +8,7 @@
 #include <QXmlStreamReader>
 
 namespace tailpoint::whole {
-namespace {
+namespace TAILPOINT_FILE {
 
 /// 10.04 reads 10.0 to three figures, and is 100.4 per cent of 10; atan(8.05/6) = 53.3013 degrees reads 53.3.
 const QByteArray kOver = sketch(force("P", "6", "0") + "," + force("Q", "8.05", "90"),

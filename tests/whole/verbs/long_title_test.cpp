@@ -3,7 +3,7 @@
 #include "tests/whole/verbs/driver.h"
 
 namespace tailpoint::whole {
-namespace {
+namespace TAILPOINT_FILE {
 
 class LongTitle : public Verbs {
 protected:

@@ -11,7 +11,7 @@
 #include <unistd.h>
 
 namespace tailpoint::whole {
-namespace {
+namespace TAILPOINT_FILE {
 
 class Many : public Verbs {
 protected:

@@ -11,7 +11,7 @@
 #include <unistd.h>
 
 namespace tailpoint::whole {
-namespace {
+namespace TAILPOINT_FILE {
 
 // Python: hypot and atan2 of (340 cos 25° + 275 cos 40°, 340 sin 25° - 275 sin 40°): 519.86 N at -3.648°;
 // √(340² + 275² - 2·340·275 cos 65°) = 334.96; 340 + 275 = 615; 90° + 3.648° = 93.6°; 519.86 N = 116.87 lbf.
@@ -43,7 +43,7 @@ void PrintTo(const Answered& answered, std::ostream* out) {
     *out << answered.name;
 }
 
-class OneAnswer : public testing::TestWithParam<Answered> {};
+class OneAnswer : public ::testing::TestWithParam<Answered> {};
 
 TEST_P(OneAnswer, HasItsVerdictPointsSlipAndExitStatus) {
     const Answered& want = GetParam();
@@ -82,7 +82,7 @@ const Answered kAnswered[] = {
     {"BothAnswers", kTwo, answers("P = 180; 513|theta_Q = -10.3; -89.7"), 0, "right", 2},
     {"AnswersMixed", kTwo, answers("P = 180|theta_Q = -89.7"), 1, "slip", 1, "answers-mixed"},
 };
-INSTANTIATE_TEST_SUITE_P(Mark, OneAnswer, testing::ValuesIn(kAnswered),
+INSTANTIATE_TEST_SUITE_P(Mark, OneAnswer, ::testing::ValuesIn(kAnswered),
                          [](const auto& row) { return std::string(row.param.name); });
 
 TEST(Mark, SaysInTextWhatGivesTheNumberWithItsLineBesideTheRightOne) {
@@ -229,7 +229,7 @@ void PrintTo(const BadTable& bad, std::ostream* out) {
     *out << bad.name;
 }
 
-class BadTables : public MarkedClass, public testing::WithParamInterface<BadTable> {};
+class BadTables : public MarkedClass, public ::testing::WithParamInterface<BadTable> {};
 
 TEST_P(BadTables, AreRefusedOnOneLineAndNothingIsWritten) {
     const Ran ran =
@@ -251,7 +251,7 @@ const BadTable kBadTables[] = {
     {"Latin1", "who,R\nM\xFCller,520\n", "class.csv:2: ", "save it as CSV in UTF-8"},
     {"AWorkbook", "PK\x03\x04xl/workbook.xml", "class.csv: ", "save it as CSV in UTF-8"},
 };
-INSTANTIATE_TEST_SUITE_P(Mark, BadTables, testing::ValuesIn(kBadTables),
+INSTANTIATE_TEST_SUITE_P(Mark, BadTables, ::testing::ValuesIn(kBadTables),
                          [](const auto& row) { return std::string(row.param.name); });
 
 /// One wrong call a row: GOOD is the raft, TABLE a class, FOLDER their folder.
@@ -264,7 +264,7 @@ void PrintTo(const WrongCall& wrong, std::ostream* out) {
     *out << wrong.name;
 }
 
-class WrongMarking : public MarkedClass, public testing::WithParamInterface<WrongCall> {};
+class WrongMarking : public MarkedClass, public ::testing::WithParamInterface<WrongCall> {};
 
 TEST_P(WrongMarking, IsRefusedOnOneLineAndMakesNoFile) {
     QStringList words{QStringLiteral("mark")};
@@ -327,7 +327,7 @@ const WrongCall kWrong[] = {
     {"FeedbackIntoAFile", "GOOD|--answers|TABLE|--feedback|TABLE", "is no folder"},
     {"FeedbackInNoFolder", "GOOD|--answers|TABLE|--feedback|FOLDER/no/pages", "can't be made"},
 };
-INSTANTIATE_TEST_SUITE_P(Mark, WrongMarking, testing::ValuesIn(kWrong),
+INSTANTIATE_TEST_SUITE_P(Mark, WrongMarking, ::testing::ValuesIn(kWrong),
                          [](const auto& row) { return std::string(row.param.name); });
 
 TEST_F(MarkedClass, NeverWritesAPageOverAnInput) {

@@ -12,7 +12,7 @@
 #include <unistd.h>
 
 namespace tailpoint::whole {
-namespace {
+namespace TAILPOINT_FILE {
 
 const QByteArray kRaft = sketch(force("P", "340", "25") + "," + force("Q", "275", "-40"));
 

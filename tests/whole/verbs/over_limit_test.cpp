@@ -6,7 +6,7 @@
 #include <QXmlStreamReader>
 
 namespace tailpoint::whole {
-namespace {
+namespace TAILPOINT_FILE {
 
 /// R is P itself, 10.04 N; 100 * 10.04 / 10 = 100.4 per cent.
 QByteArray pull(const char* limit) {

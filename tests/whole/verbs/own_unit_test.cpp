@@ -4,7 +4,7 @@
 #include "tests/whole/verbs/driver.h"
 
 namespace tailpoint::whole {
-namespace {
+namespace TAILPOINT_FILE {
 
 double magnitudeIn(const QByteArray& forces, const QByteArray& rest = {}) {
     const QJsonObject solution =

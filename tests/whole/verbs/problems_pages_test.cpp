@@ -14,7 +14,7 @@
 #include <sys/resource.h>
 
 namespace tailpoint::whole {
-namespace {
+namespace TAILPOINT_FILE {
 
 const char* const kFamilies = "two-forces,bearings,two-answers,push-or-pull,smallest-force";
 

@@ -9,7 +9,7 @@
 #include <cstdlib>
 
 namespace tailpoint::whole {
-namespace {
+namespace TAILPOINT_FILE {
 
 const QByteArray kSigned =
     sketch(force("P", "340", "25") + "," + force("Q", "275", "-40"),

@@ -3,7 +3,7 @@
 #include "tests/whole/verbs/driver.h"
 
 namespace tailpoint::whole {
-namespace {
+namespace TAILPOINT_FILE {
 
 const QByteArray kP = force("P", "340", "25");
 

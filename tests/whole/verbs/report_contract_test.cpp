@@ -5,7 +5,7 @@
 #include <cmath>
 
 namespace tailpoint::whole {
-namespace {
+namespace TAILPOINT_FILE {
 
 const QByteArray kRaft = sketch(force("P", "340", "25") + "," + force("Q", "275", "-40"));
 

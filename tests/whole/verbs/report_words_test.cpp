@@ -6,7 +6,7 @@
 #include <QRegularExpression>
 
 namespace tailpoint::whole {
-namespace {
+namespace TAILPOINT_FILE {
 
 QString sampleFile(const QString& name) {
     return QStringLiteral(TAILPOINT_SAMPLES "/%1.json").arg(name);

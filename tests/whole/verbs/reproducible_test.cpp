@@ -7,7 +7,7 @@
 #include <QRegularExpression>
 
 namespace tailpoint::whole {
-namespace {
+namespace TAILPOINT_FILE {
 
 const QString kRaft = QStringLiteral(TAILPOINT_SAMPLES "/survey-raft.json");
 

@@ -7,7 +7,7 @@
 #include <map>
 
 namespace tailpoint::whole {
-namespace {
+namespace TAILPOINT_FILE {
 
 /// Status and exit status that each sample is there to show.
 struct Expected {
@@ -49,7 +49,7 @@ const std::map<std::string, Expected> kExpected{
     {"with-tolerance.json", {"unique", 0}},
 };
 
-class Sample : public Verbs, public testing::WithParamInterface<std::string> {
+class Sample : public Verbs, public ::testing::WithParamInterface<std::string> {
 protected:
     QString file() const {
         return QStringLiteral(TAILPOINT_SAMPLES "/") + QString::fromStdString(GetParam());
@@ -84,7 +84,7 @@ std::vector<std::string> samples() {
     return names;
 }
 
-INSTANTIATE_TEST_SUITE_P(Verbs, Sample, testing::ValuesIn(samples()), [](const auto& row) {
+INSTANTIATE_TEST_SUITE_P(Verbs, Sample, ::testing::ValuesIn(samples()), [](const auto& row) {
     std::string name = row.param.substr(0, row.param.find('.'));
     std::replace(name.begin(), name.end(), '-', '_');
     return name;

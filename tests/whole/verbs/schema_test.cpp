@@ -8,7 +8,7 @@
 #include <QStandardPaths>
 
 namespace tailpoint::whole {
-namespace {
+namespace TAILPOINT_FILE {
 
 /// Debian's own where there is one: the package is installed for it.
 QString python() {

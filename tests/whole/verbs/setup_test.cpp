@@ -8,7 +8,7 @@
 #include <QProcessEnvironment>
 
 namespace tailpoint::whole {
-namespace {
+namespace TAILPOINT_FILE {
 
 class Setup : public Verbs {
 protected:

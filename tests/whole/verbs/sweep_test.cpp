@@ -7,7 +7,7 @@
 #include <QXmlStreamReader>
 
 namespace tailpoint::whole {
-namespace {
+namespace TAILPOINT_FILE {
 
 const QByteArray kLegs =
     sketch(force("W", "12", "-90") + "," + force("A", "null", "30") + "," + force("B", "null", "115"),

@@ -5,7 +5,7 @@
 #include <QRegularExpression>
 
 namespace tailpoint::whole {
-namespace {
+namespace TAILPOINT_FILE {
 
 /// P 340 ± 5 at 25 ± 2 and Q 275 at -40: R from 509.747 to 529.901 (dense grid, Python).
 QByteArray raft(const QByteArray& sum = {}) {

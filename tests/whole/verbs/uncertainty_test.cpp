@@ -8,7 +8,7 @@
 #include <cmath>
 
 namespace tailpoint::whole {
-namespace {
+namespace TAILPOINT_FILE {
 
 /// P 340 ± 5 at 25 ± 2 and Q 275 at -40.
 QByteArray raft() {

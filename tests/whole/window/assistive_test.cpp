@@ -10,9 +10,9 @@
 
 using namespace whole;
 
-namespace {
+namespace TAILPOINT_FILE {
 
-class Assisted : public testing::Test {
+class Assisted : public ::testing::Test {
 protected:
     void SetUp() override {
         if (!m_hearing.whyNot().isEmpty())

@@ -5,7 +5,7 @@
 
 using namespace whole;
 
-namespace {
+namespace TAILPOINT_FILE {
 
 /// The panel is painted with the answer's colour where the answer stands, and 'to find' is set in it too.
 class OwnAnswerOnTheRaft : public OnTheRaft {

@@ -4,7 +4,7 @@
 
 using namespace whole;
 
-namespace {
+namespace TAILPOINT_FILE {
 
 TEST_F(OnTheRaft, ACaseIsMadeByKeysAndHasItsOwnValue) {
     ASSERT_TRUE(key(QStringLiteral("alt+q")));

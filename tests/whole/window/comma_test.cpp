@@ -8,7 +8,7 @@
 
 using namespace whole;
 
-namespace {
+namespace TAILPOINT_FILE {
 
 class AComma : public OnTheRaft {
 protected:

@@ -7,7 +7,7 @@
 
 using namespace whole;
 
-namespace {
+namespace TAILPOINT_FILE {
 
 class Killed : public OnTheRaft {
 protected:

@@ -4,7 +4,7 @@
 
 using namespace whole;
 
-namespace {
+namespace TAILPOINT_FILE {
 
 TEST_F(OnTheRaft, ADraggedTipIsInTheTitleTheFileAndOnTheScreen) {
     const double degrees = 50, newtons = 280;

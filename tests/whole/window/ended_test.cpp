@@ -10,7 +10,7 @@
 
 using namespace whole;
 
-namespace {
+namespace TAILPOINT_FILE {
 
 class Ended : public OnTheRaft {
 protected:

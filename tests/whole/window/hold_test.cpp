@@ -9,7 +9,7 @@
 
 using namespace whole;
 
-namespace {
+namespace TAILPOINT_FILE {
 
 /// The common point's ring on a sheet of paper: sheet in the middle, ink all round.
 std::optional<QPointF> findRing(const QImage& image, const QRect& region) {

@@ -4,7 +4,7 @@
 
 using namespace whole;
 
-namespace {
+namespace TAILPOINT_FILE {
 
 TEST_F(OnTheRaft, TabTakesTheFirstForceAndArrowKeysTurnAndLengthenIt) {
     ASSERT_TRUE(key(QStringLiteral("Tab")) && key(QStringLiteral("shift+Left")) &&

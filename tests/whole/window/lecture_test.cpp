@@ -14,14 +14,14 @@
 
 using namespace whole;
 
-namespace {
+namespace TAILPOINT_FILE {
 
 const QColor kSlateSheet(0x18, 0x24, 0x2A), kSlateGiven(0x8F, 0xD3, 0xE0), kSlateSum(0xFF, 0xB2, 0x7A);
 constexpr int kWidth = 1920, kHeight = 1080;
 /// Left of it words, right of it the figure; between them neither.
 const QRect kWords(0, 0, 640, kHeight - 110), kFigure(780, 0, kWidth - 780, kHeight - 190);
 
-class OnTheLecture : public testing::Test {
+class OnTheLecture : public ::testing::Test {
 protected:
     static void SetUpTestSuite() { takeScreen(kWidth, kHeight); }
     static void TearDownTestSuite() { takeUsualScreen(); }
@@ -61,7 +61,7 @@ protected:
         return findRaft(plan, kFigure, 25, -40, kSlateGiven);
     }
     void keep(const QImage& image, const QString& name) const {
-        image.save(QString::fromStdString(testing::TempDir()) + QStringLiteral("tailpoint-lecture-") + name +
+        image.save(QString::fromStdString(::testing::TempDir()) + QStringLiteral("tailpoint-lecture-") + name +
                    QStringLiteral(".png"));
     }
 

@@ -6,7 +6,7 @@
 
 using namespace whole;
 
-namespace {
+namespace TAILPOINT_FILE {
 
 /// 0NGFZD: 185 N at 60 degrees and 235 N at -19. By Python: between the tails 79 degrees, in the triangle 101
 /// degrees, R = 325.64 N, opposite to 185 N 33.90 degrees, the direction 14.90 degrees; by

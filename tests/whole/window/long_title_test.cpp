@@ -8,7 +8,7 @@
 
 using namespace whole;
 
-namespace {
+namespace TAILPOINT_FILE {
 
 /// Text of the clipboard that notes that somebody took it.
 class Book : public QMimeData {

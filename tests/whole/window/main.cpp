@@ -10,7 +10,7 @@
 namespace {
 
 /// Server and application start only when tests run, so that listing them needs no display.
-class ScreenOfItsOwn : public testing::Environment {
+class ScreenOfItsOwn : public ::testing::Environment {
 public:
     void SetUp() override {
         if (qEnvironmentVariableIsEmpty("XDG_RUNTIME_DIR"))
@@ -54,8 +54,8 @@ void whole::takeUsualScreen() {
 }
 
 int main(int argc, char** argv) {
-    testing::InitGoogleTest(&argc, argv);
+    ::testing::InitGoogleTest(&argc, argv);
     theScreen = new ScreenOfItsOwn;
-    testing::AddGlobalTestEnvironment(theScreen);
+    ::testing::AddGlobalTestEnvironment(theScreen);
     return RUN_ALL_TESTS();
 }

@@ -12,7 +12,7 @@
 
 using namespace whole;
 
-namespace {
+namespace TAILPOINT_FILE {
 
 /// What a window showed of a sum of hypot(6, 8.05) = 10.0400448 kN (Python).
 struct Shown {
@@ -20,7 +20,7 @@ struct Shown {
     QString copied;
 };
 
-class OverALimit : public testing::Test {
+class OverALimit : public ::testing::Test {
 protected:
     Shown shown(const QByteArray& limit) const {
         const QString file = m_folder.filePath(QStringLiteral("buoy.json"));

@@ -4,7 +4,7 @@
 
 using namespace whole;
 
-namespace {
+namespace TAILPOINT_FILE {
 
 class PracticeInTheWindow : public OnTheRaft {
 protected:

@@ -7,7 +7,7 @@
 
 using namespace whole;
 
-namespace {
+namespace TAILPOINT_FILE {
 
 QByteArray bytesOf(const QString& path) {
     QFile file(path);

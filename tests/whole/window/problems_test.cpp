@@ -8,7 +8,7 @@
 
 using namespace whole;
 
-namespace {
+namespace TAILPOINT_FILE {
 
 class SheetFromTheWindow : public OnTheRaft {
 protected:

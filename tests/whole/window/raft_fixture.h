@@ -12,7 +12,7 @@
 namespace whole {
 
 /// The program open on a copy of the raft, its arrows found on the screen.
-class OnTheRaft : public testing::Test {
+class OnTheRaft : public ::testing::Test {
 protected:
     void SetUp() override {
         ASSERT_TRUE(m_folder.isValid());
@@ -60,8 +60,8 @@ protected:
 
     /// Keeps a screenshot for whoever looks into a failure; its place, to be streamed into the message.
     static std::string keep(const QImage& image) {
-        const std::string name = testing::UnitTest::GetInstance()->current_test_info()->name();
-        const std::string path = testing::TempDir() + "tailpoint-" + name + ".png";
+        const std::string name = ::testing::UnitTest::GetInstance()->current_test_info()->name();
+        const std::string path = ::testing::TempDir() + "tailpoint-" + name + ".png";
         image.save(QString::fromStdString(path));
         return "; the screen is in " + path;
     }

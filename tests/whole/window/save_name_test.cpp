@@ -7,7 +7,7 @@
 
 using namespace whole;
 
-namespace {
+namespace TAILPOINT_FILE {
 
 const QByteArray kKept = "somebody's work";
 

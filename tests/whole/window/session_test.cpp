@@ -11,9 +11,9 @@
 
 using namespace whole;
 
-namespace {
+namespace TAILPOINT_FILE {
 
-class InASession : public testing::Test {
+class InASession : public ::testing::Test {
 protected:
     void SetUp() override {
         ASSERT_FALSE(m_manager.address().isEmpty());

@@ -6,7 +6,7 @@
 
 using namespace whole;
 
-namespace {
+namespace TAILPOINT_FILE {
 
 TEST(TheFirstStart, OpensTheSurveyRaftWithItsArrowsAndItsSum) {
     Program program;

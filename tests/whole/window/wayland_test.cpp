@@ -10,7 +10,7 @@
 
 using namespace whole;
 
-namespace {
+namespace TAILPOINT_FILE {
 
 bool hasWayland() {
     const QDir plugins(QLibraryInfo::path(QLibraryInfo::PluginsPath) + QStringLiteral("/platforms"));
@@ -18,7 +18,7 @@ bool hasWayland() {
            !plugins.entryList({QStringLiteral("libqwayland*")}).isEmpty();
 }
 
-class OnWayland : public testing::Test {
+class OnWayland : public ::testing::Test {
 protected:
     void SetUp() override {
         if (!hasWayland())
