@@ -105,6 +105,7 @@ void OwnAnswer::sketchReplaced() {
     m_added.clear();
     m_drawn.clear();
     m_pointed.clear();
+    m_marker.reset(); // of the sketch that was open before, which may have had an answer
     if (m_isOn && !whyNot().isEmpty())
         return end();
     if (m_isOn)
