@@ -45,6 +45,30 @@ double lastPlace(double typed, int place) {
 }
 
 constexpr int kToleranceFigures = 3; // at least: a typed 12.5 stays
+/// So many places more than the sheet's are shown where they were typed; what needs more was converted.
+constexpr int kMostMorePlaces = 2;
+
+/// Figures of a given value: what is read is what is computed with.
+int figuresOfGiven(double value, const Sketch& sketch) {
+    const int asked = figuresOf(value, sketch);
+    for (int more = 0; more <= kMostMorePlaces; ++more)
+        if (roundedToFigures(value, asked + more) == value)
+            return asked + more;
+    return asked;
+}
+
+int decimalsOfGiven(double angle, const Sketch& sketch) {
+    const int asked = shownAngleDecimals(sketch);
+    for (int more = 0; more <= kMostMorePlaces; ++more)
+        if (roundedToDecimals(angle, asked + more) == angle)
+            return asked + more;
+    return asked;
+}
+
+int decimalsOfGiven(const Direction& given, const Sketch& sketch) {
+    const auto* angle = std::get_if<AngleForm>(&given.form);
+    return angle ? decimalsOfGiven(angle->value, sketch) : shownAngleDecimals(sketch);
+}
 
 /// Rounded beside a value whose last shown digit stands for 10^`place`.
 double roundedBeside(double tolerance, int place, int figures) {
@@ -61,14 +85,14 @@ Tolerance roundedBeside(const Tolerance& tolerance, int place, int figures) {
 std::optional<Tolerance> rounded(const Magnitude& given, const Sketch& sketch) {
     if (!given.tolerance)
         return std::nullopt;
-    const int figures = figuresOf(*given.value, sketch);
+    const int figures = figuresOfGiven(*given.value, sketch);
     const double value = roundedToFigures(*given.value, figures);
     const int lead = value == 0 ? 0 : static_cast<int>(std::floor(std::log10(value)));
     return roundedBeside(*given.tolerance, lead + 1 - figures, std::max(figures, kToleranceFigures));
 }
 
 std::optional<Tolerance> rounded(const Direction& given, const Sketch& sketch) {
-    return given.tolerance ? std::optional(roundedBeside(*given.tolerance, -shownAngleDecimals(sketch),
+    return given.tolerance ? std::optional(roundedBeside(*given.tolerance, -decimalsOfGiven(given, sketch),
                                                          kToleranceFigures))
                            : std::nullopt;
 }
@@ -125,7 +149,9 @@ std::string shownAngleFromRadians(double radians, const Sketch& sketch) {
 
 std::string shownAsGiven(const Direction& direction, const Sketch& sketch) {
     if (const auto* angle = std::get_if<AngleForm>(&direction.form)) {
-        return shownAngle(angle->value, sketch, Origin::typed);
+        return withAngleUnit(
+            fixedDecimals(angle->value, decimalsOfGiven(angle->value, sketch), Origin::typed),
+            sketch.angleUnit);
     }
     if (const auto* slope = std::get_if<SlopeForm>(&direction.form)) {
         return shortest(slope->run) + " : " + shortest(slope->rise);
@@ -136,9 +162,19 @@ std::string shownAsGiven(const Direction& direction, const Sketch& sketch) {
     return "to find";
 }
 
+bool isShownInFull(const Magnitude& given, const Sketch& sketch) {
+    return !given.value ||
+           roundedToFigures(*given.value, figuresOfGiven(*given.value, sketch)) == *given.value;
+}
+
+bool isShownInFull(const Direction& given, const Sketch& sketch) {
+    const auto* angle = std::get_if<AngleForm>(&given.form);
+    return !angle || roundedToDecimals(angle->value, decimalsOfGiven(given, sketch)) == angle->value;
+}
+
 std::string shownWithTolerance(const Magnitude& given, const Sketch& sketch) {
-    return withTolerance(shownForce(*given.value, sketch, Origin::typed), rounded(given, sketch),
-                         " " + std::string(symbolOf(sketch.forceUnit)));
+    return withTolerance(significant(*given.value, figuresOfGiven(*given.value, sketch), Origin::typed),
+                         rounded(given, sketch), " " + std::string(symbolOf(sketch.forceUnit)));
 }
 
 std::string shownWithTolerance(const Direction& given, const Sketch& sketch) {

@@ -33,10 +33,16 @@ std::string shownAngle(double value, const Sketch& sketch, Origin origin = Origi
 /// The same for an angle in radians (computed).
 std::string shownAngleFromRadians(double radians, const Sketch& sketch);
 
-/// A direction as given: "25.0°", "3 : 4", "N30°E" — or "to find"; without its tolerance.
+/// A direction as given: "25.0°", "25.25°", "3 : 4", "N30°E" — or "to find"; without its tolerance. Up to two
+/// places more than the sheet's are there where they were typed, as of a magnitude below: who solves the
+/// question from what is read has the numbers that it was solved with.
 std::string shownAsGiven(const Direction& direction, const Sketch& sketch);
 
-/// A given value with its tolerance: "340 ± 5 N", "340 N ± 5 %", "340 +5/-0 N"; "25.0° ± 0.5°",
+/// Whether what is shown of a given value is all of it.
+bool isShownInFull(const Magnitude& given, const Sketch& sketch);
+bool isShownInFull(const Direction& given, const Sketch& sketch);
+
+/// A given value with its tolerance: "345.5 N", "340 ± 5 N", "340 N ± 5 %", "340 +5/-0 N"; "25.0° ± 0.5°",
 /// "3 : 4 +2°/-0°". A tolerance is rounded with its value: to as many figures as it, or to its last place
 /// where that is more; a percentage as it is. Precondition: given.
 std::string shownWithTolerance(const Magnitude& given, const Sketch& sketch);

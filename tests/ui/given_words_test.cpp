@@ -39,8 +39,11 @@ TEST_F(GivenWords, TheTooltipOfAnAngleInRadiansSpeaksOfDigitsOnlyWhereSomeAreNot
     EXPECT_EQ(data(0, GivenModel::DirectionColumn), QStringLiteral("0.436 rad"));
     EXPECT_FALSE(tip(0, GivenModel::DirectionColumn).contains(QStringLiteral("kept as")));
     open(inRadians(0.43633));
+    EXPECT_EQ(data(0, GivenModel::DirectionColumn), QStringLiteral("0.43633 rad"));
+    EXPECT_FALSE(tip(0, GivenModel::DirectionColumn).contains(QStringLiteral("kept as")));
+    open(inRadians(0.4363323));
     EXPECT_EQ(data(0, GivenModel::DirectionColumn), QStringLiteral("0.436 rad"));
-    EXPECT_EQ(tip(0, GivenModel::DirectionColumn), QStringLiteral("kept as 0.43633 rad"));
+    EXPECT_EQ(tip(0, GivenModel::DirectionColumn), QStringLiteral("kept as 0.4363323 rad"));
 }
 
 TEST_F(GivenWords, CellDragAndToggleRoundAnAngleAlike) {

@@ -57,7 +57,8 @@ void Scene::layCasesOver(bool on) {
     if (on == m_laysCasesOver)
         return;
     m_laysCasesOver = on;
-    keepInSheet();
+    if (!m_document.caseStates().empty())
+        keepInSheet();
 }
 
 const Figure& Scene::figure() const {

@@ -220,12 +220,9 @@ const Draft* GivenModel::draftAt(const QModelIndex& index) const {
 bool GivenModel::shownInFull(int vector, Entry cell) const {
     const Sketch& sketch = m_document.sketch();
     const Force& force = vectorOf(sketch, vector);
-    if (cell == Entry::magnitude && force.magnitude.value) {
-        return roundedToFigures(*force.magnitude.value, figuresOf(*force.magnitude.value, sketch)) ==
-               *force.magnitude.value;
-    }
-    const auto* angle = std::get_if<AngleForm>(&force.direction.form);
-    return cell != Entry::direction || !angle || roundedAsShown(angle->value, sketch) == angle->value;
+    return cell == Entry::magnitude   ? isShownInFull(force.magnitude, sketch)
+           : cell == Entry::direction ? isShownInFull(force.direction, sketch)
+                                      : true;
 }
 
 /// As it stands in the file, where that has a unit of its own.

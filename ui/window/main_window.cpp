@@ -278,7 +278,7 @@ MainWindow::MainWindow(const QString& path, QWidget* parent)
 /// Sheet and panel read the document: they go before it.
 MainWindow::~MainWindow() {
     d->unsavedWork.reset();
-    delete takeCentralWidget();
+    delete centralWidget(); // not taken out first: all in it would be styled anew
 }
 
 SketchDocument& MainWindow::document() {

@@ -46,6 +46,26 @@ TEST(GivenDirections, AreShownInTheFormTheyWereGivenIn) {
     EXPECT_EQ(shownAsGiven(force("P", 1, kToFind).direction, sheet()), "to find");
 }
 
+// Who solves the question from the sheet has the numbers that it is solved with; what was converted from
+// another unit (850 kgf, 100 lbf) has no such end.
+TEST(GivenValues, HaveUpToTwoPlacesMoreWhereTheyWereTyped) {
+    const Sketch three = sheet();
+    const auto size = [&](double value) {
+        return shownWithTolerance(force("P", value, 25).magnitude, three);
+    };
+    EXPECT_EQ(size(345.5), "345.5 N");
+    EXPECT_EQ(size(345.25), "345.25 N");
+    EXPECT_EQ(size(2.675), "2.675 N");
+    EXPECT_EQ(size(340), "340 N");
+    EXPECT_EQ(size(8335.6525), "8340 N");
+    EXPECT_EQ(size(444.82216152605), "445 N");
+    const auto way = [&](double degrees) { return shownAsGiven(force("P", 1, degrees).direction, three); };
+    EXPECT_EQ(way(25.25), "25.25°");
+    EXPECT_EQ(way(-0.125), "-0.125°");
+    EXPECT_EQ(way(25), "25.0°");
+    EXPECT_EQ(way(27.777777777777779), "27.8°");
+}
+
 TEST(AxisNames, AreTheAxesOrTheirAngle) {
     EXPECT_EQ(axisName({0, Sense::ccw}), "+x");
     EXPECT_EQ(axisName({90, Sense::ccw}), "+y");
@@ -75,5 +95,5 @@ TEST(DirectionWords, DoNotCallASmallAngleNone) {
     EXPECT_EQ(directionWords(-179.99999999999997, sheet()), "opposite to +x");
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

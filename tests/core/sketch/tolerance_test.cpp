@@ -67,6 +67,7 @@ TEST(AToleranceBesideItsValue, IsRoundedToAsManyFigures) {
         << "to its last place";
     EXPECT_EQ(shownWithTolerance(sized(340, plusMinusPercent(2.5)), three), "340 N ± 2.5 %");
     EXPECT_EQ(shownWithTolerance(sized(340, Tolerance{5, 0, false}), three), "340 +5/-0 N");
+    EXPECT_EQ(shownWithTolerance(sized(345.5, plusMinus(5)), three), "345.5 ± 5 N");
     EXPECT_EQ(shownWithTolerance(sized(0, plusMinus(2)), three), "0 ± 2 N");
     EXPECT_EQ(shownWithTolerance(sized(340, std::nullopt), three), "340 N");
 }
