@@ -63,6 +63,10 @@ void OwnAnswer::standAside(bool on) {
 QString OwnAnswer::whyNot() const {
     if (m_marker)
         return text(m_marker->refusal().value_or(std::string()));
+    return whyNotNow();
+}
+
+QString OwnAnswer::whyNotNow() const {
     if (m_document.sketch().forces.empty())
         return tr("there is no force on the sheet yet");
     const Sketch& sketch = m_document.sketch();
@@ -105,8 +109,7 @@ void OwnAnswer::sketchReplaced() {
     m_added.clear();
     m_drawn.clear();
     m_pointed.clear();
-    m_marker.reset(); // of the sketch that was open before, which may have had an answer
-    if (m_isOn && !whyNot().isEmpty())
+    if (m_isOn && !whyNotNow().isEmpty()) // the marker is still of the sketch that was open before
         return end();
     if (m_isOn)
         renew();

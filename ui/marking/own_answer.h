@@ -111,6 +111,7 @@ signals:
     void marked();          ///< marking() and faults() are new or gone, or more is shown of them
 
 private:
+    QString whyNotNow() const; ///< of the sketch as it stands, whatever the marker was made of
     void sketchChanged();
     void sketchReplaced();
     void renew();
