@@ -67,6 +67,8 @@ public:
 
     /// "P", "P and Q", "P, Q and S".
     Sentence listed(std::vector<Sentence> items) const {
+        if (items.empty())
+            return {};
         Sentence out = std::move(items.front());
         for (std::size_t i = 1; i < items.size(); ++i)
             out = i + 1 == items.size()
@@ -204,11 +206,18 @@ std::string partnerOfSmallest(const Sketch& sketch) {
     return isAlone && unknowns.magnitudes.front() != sketch.sum.name ? unknowns.magnitudes.front() : "";
 }
 
+Sentence resultantAsked(const Asking& ask) {
+    return ask.say(SENTENCE("question", "Find the resultant {sum} of {forces}."),
+                   {{"sum", symbolSaid(ask.sketch.sum.name)}, {"forces", forcesOf(ask)}});
+}
+
 Sentence aboutSmallest(const Asking& ask) {
     const Sketch& sketch = ask.sketch;
     if (*sketch.smallest == sketch.sum.name) {
         Unknowns unknowns = unknownsOf(sketch);
         std::erase(unknowns.both, sketch.sum.name);
+        if (unknowns.count() == 0)
+            return resultantAsked(ask);
         return ask.say(SENTENCE("question", "Find {unknowns} that leaves the smallest resultant {sum}."),
                        {{"unknowns", unknownsListed(ask, unknowns)}, {"sum", symbolSaid(sketch.sum.name)}});
     }
@@ -278,8 +287,7 @@ Sentence asked(const Asking& ask) {
         return aboutNothing(ask);
     if (!asksForResultant(ask.sketch, unknowns))
         return aboutUnknowns(ask, unknowns);
-    return ask.say(SENTENCE("question", "Find the resultant {sum} of {forces}."),
-                   {{"sum", symbolSaid(ask.sketch.sum.name)}, {"forces", forcesOf(ask)}});
+    return resultantAsked(ask);
 }
 
 } // namespace

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: MIT
 // Hostile and long texts through every output that lays them out: markup stays well formed, and nothing that
 // is measured or placed is beyond bounds.
+#include "core/explain/question.h"
 #include "core/sketch/title.h"
 #include "tests/fuzz/mutations.h"
+#include "ui/document/report.h"
 #include "ui/handout/figure_job.h"
 #include "ui/handout/handout_document.h"
 #include "ui/handout/handout_pages.h"
@@ -145,4 +147,57 @@ TEST_F(FuzzOutputs, FiguresAndHandoutsOfHostileTextsAreWellFormed) {
     }
 }
 
-} // namespace
+/// Which of the two is given: both, the direction, the magnitude, none.
+void give(Force& force, int which, double magnitude, double degrees) {
+    if (which == 0 || which == 2)
+        force.magnitude.value = magnitude;
+    if (which == 0 || which == 1)
+        force.direction.form = AngleForm{degrees};
+}
+
+/// Forces P, Q, S with `pattern` of what is given, four ways each; of the sum also that it is zero. The
+/// smallest is nobody, one of the forces, or the sum.
+Sketch patternOf(int forces, int pattern, int sum, int smallest) {
+    constexpr std::array names{"P", "Q", "S"};
+    Sketch sketch = emptySketch();
+    for (int i = 0; i < forces; ++i, pattern /= 4) {
+        Force force;
+        force.name = names[static_cast<std::size_t>(i)];
+        give(force, pattern % 4, 200 + 70 * i, 25 + 100 * i);
+        sketch.forces.push_back(force);
+    }
+    sketch.sum.name = "R";
+    if (sum == 4)
+        sketch.sum.magnitude.value = 0;
+    else
+        give(sketch.sum, sum, 260, 70);
+    if (smallest > 0)
+        sketch.smallest = smallest <= forces ? names[static_cast<std::size_t>(smallest - 1)] : "R";
+    return sketch;
+}
+
+// 1980 patterns, those with a fault left out.
+TEST_F(FuzzOutputs, EveryPatternOfWhatIsGivenIsToldAndDrawn) {
+    int told = 0;
+    for (int forces = 1; forces <= 3; ++forces)
+        for (int pattern = 0; pattern < 1 << (2 * forces); ++pattern)
+            for (int sum = 0; sum <= 4; ++sum)
+                for (int smallest = 0; smallest <= forces + 1; ++smallest) {
+                    const Sketch sketch = patternOf(forces, pattern, sum, smallest);
+                    if (firstFault(sketch))
+                        continue;
+                    SCOPED_TRACE(::testing::Message() << forces << " forces, pattern " << pattern << ", sum "
+                                                      << sum << ", smallest " << smallest);
+                    const Result result = resultOf(sketch);
+                    EXPECT_FALSE(question(sketch).empty());
+                    EXPECT_FALSE(reportText(result).isEmpty());
+                    EXPECT_FALSE(reportJson(result).isEmpty());
+                    if (++told % 5 != 0)
+                        continue;
+                    const auto made = figureFiles(result, FigureJob{});
+                    EXPECT_EQ(xmlFault(std::get<std::vector<FigureFile>>(made).front().bytes), "");
+                }
+    EXPECT_GT(told, 1'500);
+}
+
+} // namespace TAILPOINT_FILE
