@@ -73,12 +73,6 @@ QProcessEnvironment homeIn(const QString& folder) {
     return environment;
 }
 
-void turnAway() {
-    const QString root = xdotool(
-        {QStringLiteral("search"), QStringLiteral("--maxdepth"), QStringLiteral("0"), QStringLiteral(".*")});
-    succeeds({QStringLiteral("windowfocus"), root.section(u'\n', 0, 0)});
-}
-
 bool turnToClass(const QString& name) {
     const QString found =
         xdotool({QStringLiteral("search"), QStringLiteral("--onlyvisible"), QStringLiteral("--class"), name});

@@ -68,7 +68,6 @@ QString focusedTitle();
 QProcessEnvironment homeIn(const QString& folder);
 /// Whether the window `name` (a class of X) gets the keys.
 bool turnToClass(const QString& name);
-void turnAway(); ///< no window has the keys: whoever is turned to next is told so
 
 QJsonObject readJson(const QString& path);
 /// A copy of a sample in `folder`; its path.
