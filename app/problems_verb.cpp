@@ -209,7 +209,7 @@ void interruptSheet(int signal) {
     work.isCancelled = true; // lock-free, so a signal may
 }
 
-/// The sheet that is asked for; a fault, or empty: interruptedSheetBy.
+/// The sheet that is asked for; a fault, or empty: interrupted.
 using Made = std::variant<ProblemSheet, QString>;
 Made requestedSheet(const Arguments& arguments) {
     const auto read = requestIn(arguments);

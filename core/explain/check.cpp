@@ -18,7 +18,7 @@ namespace tailpoint::explaining {
 namespace {
 
 constexpr std::size_t kMostForcesWritten = 4; ///< forces whose components are written out in the check
-constexpr std::size_t kMostTurned = 12; ///< the same with turned axes
+constexpr std::size_t kMostTurned = 12;       ///< the same with turned axes
 
 bool isLong(const Vector& vector) {
     return vector.direction && vector.magnitude > 0;

@@ -103,20 +103,21 @@ std::vector<HatchStroke> hatch(double left, double top, double width, double hei
 
 std::string barSvg(const LimitBar& bar, std::string_view label) {
     const double room = kBarWidth - 2, certain = room * bar.certain, possible = room * bar.possible;
-    std::string out = "<svg class=\"bar\" xmlns=\"http://www.w3.org/2000/svg\" width=\"" + barNumber(kBarWidth) +
-                      "\" height=\"" + barNumber(kBarHeight) + "\" role=\"img\" aria-label=\"" +
-                      xmlEscaped(label) + "\">";
+    std::string out = "<svg class=\"bar\" xmlns=\"http://www.w3.org/2000/svg\" width=\"" +
+                      barNumber(kBarWidth) + "\" height=\"" + barNumber(kBarHeight) +
+                      "\" role=\"img\" aria-label=\"" + xmlEscaped(label) + "\">";
     addBox(out, 1, room, "fill=\"none\" stroke=\"#4c585f\" stroke-width=\"0.8\"");
     addBox(out, 1, certain, "fill=\"#4c585f\"");
     std::string path;
     for (const HatchStroke& each : hatch(1 + certain, 2, possible - certain, kBarHeight - 4, 4))
-        path += "M" + barNumber(each.x1) + " " + barNumber(each.y1) + "L" + barNumber(each.x2) + " " + barNumber(each.y2);
+        path += "M" + barNumber(each.x1) + " " + barNumber(each.y1) + "L" + barNumber(each.x2) + " " +
+                barNumber(each.y2);
     if (!path.empty())
         out += "<path d=\"" + path + "\" stroke=\"#4c585f\" stroke-width=\"1.2\" fill=\"none\"/>";
     const std::string at = barNumber(1 + room * bar.limit);
     out += "<path d=\"M" + at + " 0L" + at + " " + barNumber(kBarHeight) +
-           "\" stroke=\"#fff\" stroke-width=\"4\"/><path d=\"M" + at + " 0L" + at + " " + barNumber(kBarHeight) +
-           "\" stroke=\"#1f2a30\" stroke-width=\"2\"/></svg>";
+           "\" stroke=\"#fff\" stroke-width=\"4\"/><path d=\"M" + at + " 0L" + at + " " +
+           barNumber(kBarHeight) + "\" stroke=\"#1f2a30\" stroke-width=\"2\"/></svg>";
     return out;
 }
 

@@ -135,8 +135,9 @@ Sentence resultantTold(const Asking& ask) {
         return ask.say(SENTENCE("question", "the resultant is {sum}"), {{"sum", sumStated(ask)}});
     if (!isGiven(sum.direction))
         return {};
-    return ask.say(SENTENCE("question", "the resultant {sum} acts {way}"),
-                   {{"sum", symbolSaid(sum.name)}, {"way", wayTold(ask, sum.direction, sum.lineOfActionOnly)}});
+    return ask.say(
+        SENTENCE("question", "the resultant {sum} acts {way}"),
+        {{"sum", symbolSaid(sum.name)}, {"way", wayTold(ask, sum.direction, sum.lineOfActionOnly)}});
 }
 
 struct Unknowns {
@@ -193,9 +194,9 @@ Sentence everyUnknown(const Asking& ask, const Unknowns& unknowns) {
     if (unknowns.magnitudes.empty())
         return ask.say(SENTENCE("question", "all directions of {vectors}"),
                        {{"vectors", ask.listed(unknowns.directions)}});
-    return ask.say(
-        SENTENCE("question", "every magnitude of {first} and direction of {second}"),
-        {{"first", symbolSaid(unknowns.magnitudes.front())}, {"second", symbolSaid(unknowns.directions.front())}});
+    return ask.say(SENTENCE("question", "every magnitude of {first} and direction of {second}"),
+                   {{"first", symbolSaid(unknowns.magnitudes.front())},
+                    {"second", symbolSaid(unknowns.directions.front())}});
 }
 
 /// The one other force whose magnitude is to be found, with the sum given or zero; else nothing.

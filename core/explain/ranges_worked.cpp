@@ -22,7 +22,8 @@ constexpr std::size_t kMostInputs = 6;
 class RangeTeller {
 public:
     RangeTeller(const Sketch& sketch, const Solved& solved, const Sentences* sentences)
-        : m_sketch(sketch), m_solved(solved), m_things(sketch), m_found(m_things, solved), m_voice(sentences) {}
+        : m_sketch(sketch), m_solved(solved), m_things(sketch), m_found(m_things, solved),
+          m_voice(sentences) {}
 
     /// "Within the given tolerances R is between 509 N and 530 N and θ_R between −5.1° and −2.2°."
     std::optional<Prose> found(const AnswerRange& range, std::size_t answer) const {

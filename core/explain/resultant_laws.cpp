@@ -160,8 +160,8 @@ void writeDirection(Board& board, const Pair& pair) {
     step.parts = {part(FigurePart::Kind::direction, kSumIndex), part(FigurePart::Kind::axis)};
     step.angles = {named(part(FigurePart::Kind::opposite, pair.small.index), angle)};
     const int sign = board.signOf(pair.sum.wayId);
-    step.reasoning.push_back(board.say(turningByAngle(board.isCounterClockwise(sign), sign > 0), "angle", angle,
-                                       "great", pair.great.vector, "sum", pair.sum.vector, "theta",
+    step.reasoning.push_back(board.say(turningByAngle(board.isCounterClockwise(sign), sign > 0), "angle",
+                                       angle, "great", pair.great.vector, "sum", pair.sum.vector, "theta",
                                        pair.great.theta));
     board.show(step, pair.sum.wayId);
     step.conclusion.push_back(liesThere(board, pair.sum));

@@ -61,7 +61,8 @@ Formula writeTrial(const Board& board, Step& step, const std::vector<Tried>& tri
         SENTENCE("solution",
                  "{x} and {y} are what is left over along x and along y; by Pythagoras' theorem the two make "
                  "the magnitude {left} that is left over:"),
-        "left", left, "x", board.symbolOf(trialGap(kDifferenceX)), "y", board.symbolOf(trialGap(kDifferenceY))));
+        "left", left, "x", board.symbolOf(trialGap(kDifferenceX)), "y",
+        board.symbolOf(trialGap(kDifferenceY))));
     const Working x = worked(board, board.symbolOf(trialGap(kDifferenceX)), alongTried(board, tried, "cos")),
                   y = worked(board, board.symbolOf(trialGap(kDifferenceY)), alongTried(board, tried, "sin"));
     const Working whole = worked(board, left, root(sum(power(*x.value, 2), power(*y.value, 2))));

@@ -43,7 +43,8 @@ Formula uncertaintyOf(double value, bool isDirection, const Sketch& sketch) {
 
 class UncertaintyTeller {
 public:
-    UncertaintyTeller(const Sketch& sketch, const Solved& solved, const UncertaintyAsked& asked, const Voice& voice)
+    UncertaintyTeller(const Sketch& sketch, const Solved& solved, const UncertaintyAsked& asked,
+                      const Voice& voice)
         : m_sketch(sketch), m_asked(asked), m_things(sketch), m_found(m_things, solved), m_voice(voice) {}
 
     std::vector<Prose> told(const std::vector<VectorUncertainty>& all, std::size_t answer) const {
@@ -163,8 +164,9 @@ std::vector<Prose> uncertaintyTold(const Sketch& sketch, const Solved& solved, s
     if (!toleranceNote(sketch))
         return {voice.say(SENTENCE("solution", "No given value has a tolerance: there is no standard "
                                                "uncertainty to tell."))};
-    return solution < all.size() ? UncertaintyTeller(sketch, solved, asked, voice).told(all[solution], solution)
-                                 : std::vector<Prose>{};
+    return solution < all.size()
+               ? UncertaintyTeller(sketch, solved, asked, voice).told(all[solution], solution)
+               : std::vector<Prose>{};
 }
 
 void tellUncertainty(Worked& worked, const Sketch& sketch, const Solved& solved, std::size_t solution,

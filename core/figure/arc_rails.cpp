@@ -124,8 +124,8 @@ double narrowness(const GapOfStrokes& gap) {
 }
 
 /// From the middle of the gap outwards.
-void listGap(std::vector<Candidate>& places, const Sector& sector, const GapOfStrokes& between, const Extent& e,
-             double gap) {
+void listGap(std::vector<Candidate>& places, const Sector& sector, const GapOfStrokes& between,
+             const Extent& e, double gap) {
     const Flanks sides = flanksOf(sector, between, e);
     const double middle = (between.from + between.to) / 2, half = (between.to - between.from) / 2;
     const double cost = narrowness(between);

@@ -14,7 +14,7 @@ using Kind = AttemptStroke::Kind;
 
 constexpr std::size_t kMostDrawn = 48; ///< forces: beyond that nobody could tell the strokes apart
 constexpr double kClosed = 0.01;       ///< of all magnitudes: tips that meet, as drawn
-constexpr double kOneLength = 1e-6;      ///< relative: the magnitude as it is given
+constexpr double kOneLength = 1e-6;    ///< relative: the magnitude as it is given
 
 class SlipDrawing {
 public:

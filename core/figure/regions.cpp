@@ -10,11 +10,11 @@ namespace {
 
 using Outline = std::vector<Point>;
 
-constexpr double kThinned = 0.1; ///< points: nearer ones of an outline are one
-constexpr double kOffSheet = 40; ///< so far beyond the sheet an outline is followed, points
-constexpr double kThinOutline = 1.2;    ///< a region thinner than this gets a band, points
-constexpr double kBand = 4;      ///< width of that band, points
-constexpr double kOutline = 0.7; ///< points by the figure's factor
+constexpr double kThinned = 0.1;     ///< points: nearer ones of an outline are one
+constexpr double kOffSheet = 40;     ///< so far beyond the sheet an outline is followed, points
+constexpr double kThinOutline = 1.2; ///< a region thinner than this gets a band, points
+constexpr double kBand = 4;          ///< width of that band, points
+constexpr double kOutline = 0.7;     ///< points by the figure's factor
 constexpr double kLeastSector = 46, kMostSector = 150, kSectorAlone = 90; ///< points by the factor
 constexpr double kOfShaft = 0.8;                                          ///< a sector's radius by its arrow
 constexpr double kSectorInset = 5; ///< its lines begin beside the ring of the common point

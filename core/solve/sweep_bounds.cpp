@@ -305,8 +305,9 @@ SweepBounds::Kind SweepBounds::kindOf(double from, double to) const {
         return circles(place, width);
     case Family::smallestForce:
     case Family::smallestSum:
-        return foot(isGiven(tailpoint::vectorAt(m_sketch, m_asked.unknownVectors[0]).direction) ? place.first
-                                                                                     : place.second,
+        return foot(isGiven(tailpoint::vectorAt(m_sketch, m_asked.unknownVectors[0]).direction)
+                        ? place.first
+                        : place.second,
                     place.rest, width);
     case Family::oneUnknown:
         return oneUnknown(place, placeAt(middle, middle), width);

@@ -9,9 +9,7 @@
 #include <utility>
 
 namespace tailpoint::tolerance {
-namespace {
-
-} // namespace
+namespace {} // namespace
 
 // The vector of a cell that has its bound, where it has an end.
 Pt Search::farthestOf(Goal goal, const Cell& cell) const {

@@ -8,9 +8,7 @@
 #include <utility>
 
 namespace tailpoint::tolerance {
-namespace {
-
-} // namespace
+namespace {} // namespace
 
 long double Search::valueOf(Goal goal, const Tips& tips) const {
     const Tip& tip = tips[firstIs_];

@@ -93,7 +93,7 @@ struct Moments {
 class UncertaintyMaker {
 public:
     UncertaintyMaker(const Sketch& sketch, const Solved& solved, std::size_t answer, const AnswerRange& range,
-          const UncertaintyAsked& asked)
+                     const UncertaintyAsked& asked)
         : sketch_(sketch), solution_(solved.solutions[answer]), range_(range), asked_(asked),
           widths_(halfwidthsOf(sketch)), slopes_(sensitivityOf(sketch, solved, answer)),
           problem_(problemOf(sketch, solved)), pieces_(piecesOf(problem_, sketch, solved, answer)) {}

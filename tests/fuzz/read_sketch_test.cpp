@@ -128,4 +128,4 @@ TEST(FuzzReadSketch, DeepNestingIsAnsweredInOneLine) {
     }
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE

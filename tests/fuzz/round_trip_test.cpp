@@ -207,4 +207,4 @@ TEST(RoundTrip, ASketchWrittenAndReadIsTheSameSketch) {
     }
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE

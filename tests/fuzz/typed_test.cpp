@@ -161,4 +161,4 @@ TEST(FuzzTyped, AVeryLongTextIsRefusedInOneBearableLine) {
     }
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE

@@ -124,5 +124,5 @@ TEST(KeyedLines, ComputeWhereNothingIsATriangle) {
     EXPECT_EQ(tally.unread, 0);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::keyed

@@ -202,5 +202,5 @@ TEST(PublishedSmallestForces, AgreeToHalfAUnitOfTheLastPlace) {
     }
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

@@ -92,5 +92,5 @@ TEST(NarrowPairs, LeaveAThirdSideWithinItsBound) {
                 2000 / 1.745e-4 * 0x1p-58 + 8 * 0x1p-53);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

@@ -89,5 +89,5 @@ TEST(PublishedResultants, OfManyForcesAgreeToHalfAUnitOfTheLastPlace) {
     }
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

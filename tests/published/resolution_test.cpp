@@ -61,5 +61,5 @@ TEST(PublishedResolutions, AlongTwoLinesAgreeToHalfAUnitOfTheLastPlace) {
     }
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

@@ -158,5 +158,5 @@ TEST(PublishedResultants, AreShownAsTheBooksReportThem) {
     EXPECT_EQ(shown({force("P", 450, 60), force("Q", 700, 195)}, 3), "497 at 155.2°");
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

@@ -290,5 +290,5 @@ TEST(Swept, ALoadsLineIsLeastWhereItIsSquareToTheOther) {
     }
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

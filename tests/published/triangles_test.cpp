@@ -211,5 +211,5 @@ TEST(AnglesBetweenVectors, AgreeWithTheirPrint) {
     EXPECT_EQ(Eigen::Vector2d(5, 2).dot(Eigen::Vector2d(3, 7)), 29);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

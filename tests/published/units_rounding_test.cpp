@@ -79,5 +79,5 @@ TEST(PublishedRoundings, OfDecimalTiesThatAreNoBinaryTies) {
     expectRounded({0.285, 2, "0.28"});
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

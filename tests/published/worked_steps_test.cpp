@@ -213,5 +213,5 @@ TEST_P(WorkedSteps, ShowWhatTheSourcePrintsOnTheWay) {
 
 INSTANTIATE_TEST_SUITE_P(Published, WorkedSteps, ::testing::Range<std::size_t>(0, examples().size()));
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

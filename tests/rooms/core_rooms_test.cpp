@@ -113,4 +113,4 @@ TEST(CoreRooms, AFolderIncludesOnlyItselfAndTheFoldersBeforeIt) {
     }
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE

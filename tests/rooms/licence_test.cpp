@@ -54,4 +54,4 @@ TEST(TheLicence, IsThere) {
     EXPECT_NE(text.find("The Tailpoint authors"), std::string::npos);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE

@@ -63,4 +63,4 @@ TEST(ANameOfAType, MayStandInTwoNamespacesOrInAnUnnamedOne) {
     EXPECT_EQ(found, (Definitions{{"a::X", {"f.h:6"}}, {"b::X", {"f.h:10"}}}));
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE

@@ -186,4 +186,4 @@ TEST(Sentences, AStrayOneIsSeen) {
     EXPECT_EQ(seen.sentences, (Sentences{{"solution", "One {p} acts."}}));
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE

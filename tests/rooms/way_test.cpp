@@ -30,4 +30,4 @@ TEST(ANumbersWay, IsAsTheGuideTellsIt) {
     EXPECT_EQ(rows, 22);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE

@@ -32,5 +32,5 @@ TEST_F(AddForceTest, BarKeyAndTableAddTheSame) {
     EXPECT_EQ(byBar, byTable);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::test

@@ -109,6 +109,6 @@ TEST_F(Announced, NothingOfAnAnswerStaysInTheSolutionWhenItIsWithheld) {
     EXPECT_FALSE(all.contains(QStringLiteral("519.86"))) << all.toStdString();
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 
 } // namespace tailpoint::test

@@ -234,5 +234,5 @@ TEST_F(HoverTest, OnAStageAUnitIsNotClicked) {
     EXPECT_EQ(clicked, 1);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

@@ -100,5 +100,5 @@ TEST_F(CanvasTest, SnappingIsSwitchedOffAsAWhole) {
     EXPECT_NE(angle(0), std::round(angle(0)));
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

@@ -81,5 +81,5 @@ TEST(ToleratedSettings, ShadingIsOnAndRemembered) {
     settings.setShadesTips(true);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

@@ -290,8 +290,8 @@ TEST(CanvasTypedEdits, TheAxisIsReadInManyWritings) {
         Reference reference;
     };
     for (const Writing& c : {Writing{"+y", {90, Sense::ccw}}, Writing{"-x, clockwise", {180, Sense::cw}},
-                          Writing{"−y", {270, Sense::ccw}}, Writing{"35° cw", {35, Sense::cw}},
-                          Writing{"cw", {0, Sense::cw}}, Writing{"from x, ccw", {0, Sense::ccw}}}) {
+                             Writing{"−y", {270, Sense::ccw}}, Writing{"35° cw", {35, Sense::cw}},
+                             Writing{"cw", {0, Sense::cw}}, Writing{"from x, ccw", {0, Sense::ccw}}}) {
         const Outcome read = withTypedReference(raft(), QString::fromUtf8(c.text), Numbers::keep);
         ASSERT_TRUE(std::holds_alternative<Accepted>(read)) << c.text;
         EXPECT_EQ(std::get<Accepted>(read).sketch.reference, c.reference) << c.text;

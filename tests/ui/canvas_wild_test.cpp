@@ -98,5 +98,5 @@ TEST_F(CanvasWild, VeryLargeAndVerySmallForcesAreDraggedLikeAnyOther) {
     }
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

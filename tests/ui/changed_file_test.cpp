@@ -143,5 +143,5 @@ TEST_F(ChangedUnder, TheOfferOfACopyIsNotReplacedByTheLineAboutAChange) {
     EXPECT_EQ(notice(), offered);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::test

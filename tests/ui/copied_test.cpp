@@ -153,5 +153,5 @@ TEST_F(Copied, WhatNoNumberSaysIsARemark) {
     EXPECT_TRUE(table.contains(QStringLiteral("\tmagnitude unbounded"))) << table.toStdString();
     EXPECT_TRUE(data.text().contains(QStringLiteral("A part of the tolerances has no such answer")));
 }
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::test

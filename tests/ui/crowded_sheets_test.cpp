@@ -55,5 +55,5 @@ INSTANTIATE_TEST_SUITE_P(Samples, CrowdedSheets,
                              return name;
                          });
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

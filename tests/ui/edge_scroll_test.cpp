@@ -114,5 +114,5 @@ TEST(EdgeScroll, TheScaleEndsSomewhere) {
     EXPECT_EQ(rest(edge, sheet, {1100, 300}, 6).steps, 0);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

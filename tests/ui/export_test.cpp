@@ -252,5 +252,5 @@ TEST_F(ExportWindow, AllStagesArePagesOfThePrinter) {
     EXPECT_EQ(pdf.count("/Type /Page\n"), kFigureStages);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::test

@@ -92,5 +92,5 @@ TEST_F(GivenMenu, DoesNothingForAForceThatHasGone) {
     EXPECT_EQ(view.findChild<QLineEdit*>(QStringLiteral("cellField")), nullptr);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::test

@@ -143,5 +143,5 @@ TEST_F(GivenTolerance, ALimitIsShownAgainAndTakenOff) {
     EXPECT_EQ(document.sketch(), raft());
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::test

@@ -101,5 +101,5 @@ TEST_F(GivenWords, ACellTakesTheWordsThatItShows) {
     EXPECT_EQ(data(0, GivenModel::MagnitudeColumn), QStringLiteral("to find"));
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::test

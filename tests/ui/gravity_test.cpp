@@ -53,5 +53,5 @@ TEST_F(SheetsGravity, ThatIsNoneIsRefusedAndNothingChanges) {
     }
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::test

@@ -244,5 +244,5 @@ TEST(HandoutPagesTest, BreakALongTableOverPages) {
     EXPECT_GT(pages.count(), 4);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::test

@@ -111,5 +111,5 @@ TEST_F(KeysPage, IsWhatTheProgramItselfSays) {
     EXPECT_EQ(QString::fromUtf8(file.readAll()).toStdString(), told.toStdString());
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

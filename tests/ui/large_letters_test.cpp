@@ -45,6 +45,6 @@ TEST_P(LargeLetters, LeaveEveryAnglesValueBetweenItsLegsOrLedToItsArc) {
 
 INSTANTIATE_TEST_SUITE_P(Windows, LargeLetters, ::testing::Values(QSize(383, 292), QSize(280, 208)));
 
-} // namespace
+} // namespace TAILPOINT_FILE
 
 } // namespace tailpoint

@@ -108,5 +108,5 @@ TEST(NotesOfAFile, AreReadForTheCaution) {
     EXPECT_FALSE(asks(R"("notes": 5)"));
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::test

@@ -204,5 +204,5 @@ TEST_F(LessonWindow, SaysWhyALessonIsNone) {
     EXPECT_FALSE(notes().isVisible());
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::test

@@ -62,5 +62,5 @@ TEST_F(ANotice, HasThemBelowWhereTheLineWouldBeSqueezed) {
     EXPECT_LT(placeOf(m_offers[0]).top(), placeOf(m_line).bottom()) << "and beside it again";
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

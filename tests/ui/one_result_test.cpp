@@ -117,5 +117,5 @@ TEST_F(OneResult, TheLastMoveIsNotLostWhereTheButtonIsReleasedBeforeTheFrame) {
     EXPECT_LT(QLineF(now, last).length(), 12) << "but for snapping";
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::test

@@ -486,5 +486,5 @@ TEST_F(PanelTest, NoNumberIsCutHoweverManyFiguresItHas) {
     }
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::test

@@ -282,8 +282,7 @@ TEST(Questions, TheSmallestForceStandsAcrossTheResultant) {
 
 TEST(Questions, AtRestTheSmallestStandsBesideAForceThatHasOnlyItsMagnitudeToFind) {
     using namespace testing;
-    const Sketch held =
-        balanced({force("W", 12, -90), force("A", kToFind, 50), force("B", kToFind, 120)});
+    const Sketch held = balanced({force("W", 12, -90), force("A", kToFind, 50), force("B", kToFind, 120)});
     const auto asked = askingSmallest(resultOf(held), 2);
     ASSERT_TRUE(asked);
     EXPECT_EQ(asked->smallest, "B");
@@ -303,5 +302,5 @@ TEST(Questions, TheResultantIsAskedAgainWithTheFoundForceGiven) {
     EXPECT_FALSE(again.smallest);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::test

@@ -273,5 +273,5 @@ TEST_F(PanelTest, EveryCellSaysInWordsWhatItIs) {
     EXPECT_EQ(words(2, GivenModel::Name), QStringLiteral("Sum R"));
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::test

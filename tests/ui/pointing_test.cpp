@@ -246,5 +246,5 @@ TEST_F(Pointing, ADragKeepsTheScrollPlaceAndTheFoldedSteps) {
     EXPECT_EQ(bar->value(), place);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

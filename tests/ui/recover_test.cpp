@@ -123,5 +123,5 @@ TEST_F(Recovered, AFileThatAnotherMachineHasIsTakenOverOrACopyMade) {
     EXPECT_TRUE(window->saveTo(file("raft.json")));
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::test

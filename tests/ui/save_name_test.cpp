@@ -200,5 +200,5 @@ TEST(SaveNamesOnly, AnEndingIsTwoToFourLettersOrDigitsThatBeginWithALetter) {
         EXPECT_EQ(endingMeantBy(QLatin1String(none)), QString()) << none;
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::test

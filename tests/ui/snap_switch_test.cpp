@@ -56,5 +56,5 @@ TEST_F(SnapSwitchTest, ItStandsAtTheEndOfTheHintLineAndNothingMovesWhenItSwitche
     EXPECT_EQ(control().geometry(), was);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::test

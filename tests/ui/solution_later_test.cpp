@@ -94,6 +94,6 @@ TEST_F(SolutionLater, AllIsSetSoonAfterItIsShown) {
     EXPECT_EQ(view->height(), after);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 
 } // namespace tailpoint::test

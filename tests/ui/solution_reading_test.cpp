@@ -113,6 +113,6 @@ TEST_F(SolutionReading, AnEmptyTableIsNoTabStop) {
     EXPECT_EQ(angles->focusPolicy(), Qt::NoFocus);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 
 } // namespace tailpoint::test

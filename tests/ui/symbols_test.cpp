@@ -196,5 +196,5 @@ TEST_F(CanvasTest, TheReadoutOfADragTellsLikeNamesApart) {
     }
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

@@ -49,5 +49,5 @@ TEST_F(Targets, AreFortyFourPixelsOrMoreWhereThereIsATouchScreen) {
     expectAtLeast(44);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::test

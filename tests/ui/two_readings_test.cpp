@@ -196,5 +196,5 @@ TEST_F(SheetField, OfTheFiguresTakesAWholeNumberAndNoPartOfAnother) {
     EXPECT_EQ(document.sketch().figures, 4);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

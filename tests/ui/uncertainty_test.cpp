@@ -61,5 +61,5 @@ TEST_F(UncertaintyWindow, WaitsWhileAHandIsAtIt) {
     EXPECT_EQ(Result(sketch, 0, false).uncertainties(asked).size(), 1u);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::test

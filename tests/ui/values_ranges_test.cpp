@@ -146,5 +146,5 @@ TEST_F(ValuesRanges, ABarIsReadWithoutColour) {
     EXPECT_GT(inked(160, 162), 0.99) << "the limit's stroke";
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::test

@@ -165,5 +165,5 @@ TEST_F(WholeValues, AreEditedInAFieldThatSaysWhichValueItIs) {
     EXPECT_EQ(open(2, GivenModel::Name)[0], QStringLiteral("Name of R"));
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::test

@@ -188,5 +188,5 @@ TEST_F(WindowFilesTest, WorkWithoutATitleIsNamedByItsForces) {
     EXPECT_TRUE(notice().contains(QStringLiteral("without a title (P, Q)"))) << notice().toStdString();
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::test

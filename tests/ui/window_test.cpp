@@ -483,5 +483,5 @@ TEST_F(WindowTest, TheBarKeepsAllItsButtonsInANarrowWindow) {
     }
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::test

@@ -16,7 +16,7 @@ namespace {
 
 constexpr double kFirst = 34, kStep = 24; // pixels: radius of a corner's first arc, and from one to the next
 constexpr double kPointedReach = 12, kDisc = 5;  // pixels
-constexpr double kStub = 26;              // pixels that a leg that is laid on runs beyond the arc
+constexpr double kStub = 26;                     // pixels that a leg that is laid on runs beyond the arc
 constexpr double kThinPointed = 1.2, kMeant = 3; // pixels
 constexpr double kDegrees = 180 / std::numbers::pi;
 

@@ -187,8 +187,8 @@ Members questionMembers(const Sketch& sketch) {
 
 QByteArray writeSketch(const Sketch& sketch) {
     const UnknownKeys& unknown = unknownKeysIn(sketch.unknownKeys);
-    return QByteArray::fromStdString(
-        writeJson(jsonObject(head(sketch, unknown) + questionMembers(sketch) + unknown.own, JsonLayout::lines)));
+    return QByteArray::fromStdString(writeJson(
+        jsonObject(head(sketch, unknown) + questionMembers(sketch) + unknown.own, JsonLayout::lines)));
 }
 
 } // namespace tailpoint

@@ -102,7 +102,8 @@ void addScaleBar(DisplayList& list, double room, double unitsPerCm, const Sketch
     bar.title.name = "Bar of " + std::to_string(cm) + " cm to check the scale with a ruler";
     bar.items.emplace_back(stroke({{left, y}, {left + cm * kPartPointsPerCm, y}}));
     for (int i = 0; i <= cm; ++i)
-        bar.items.emplace_back(stroke({{left + i * kPartPointsPerCm, y - kTick}, {left + i * kPartPointsPerCm, y}}));
+        bar.items.emplace_back(
+            stroke({{left + i * kPartPointsPerCm, y - kTick}, {left + i * kPartPointsPerCm, y}}));
     Text text;
     text.anchor = Anchor::start;
     text.face = Face::sans;

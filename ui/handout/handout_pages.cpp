@@ -18,7 +18,8 @@ namespace tailpoint {
 
 namespace {
 
-constexpr double kPageMargin = 54, kFoot = 30; ///< points: round the text; the page's number from the lower edge
+constexpr double kPageMargin = 54,
+                 kFoot = 30; ///< points: round the text; the page's number from the lower edge
 
 constexpr double kSlack = 0.01;    // layout units: what fills a page fits in spite of rounding
 constexpr double kMostEmpty = 0.3; ///< of a page's height, to keep a step whole

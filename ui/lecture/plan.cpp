@@ -251,7 +251,8 @@ Stage otherStageFor(const Step& step, Family family) {
 }
 
 void addTitle(Step& step, std::size_t solution) {
-    step.title += (solution == 0 ? PlanWords::tr(": the first") : PlanWords::tr(": the second")).toStdString();
+    step.title +=
+        (solution == 0 ? PlanWords::tr(": the first") : PlanWords::tr(": the second")).toStdString();
 }
 
 } // namespace

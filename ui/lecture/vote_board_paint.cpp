@@ -243,7 +243,8 @@ double VoteBoard::paintReason(QPainter& painter, double y, double bottom) const 
         for (const double factor : {1.25, 1.16, 1.08, 1.0}) {
             const TypeSize size{factor * kWords * m_measures.serif, logicalDpiY()};
             std::vector<std::pair<Setting, QColor>> set;
-            set.emplace_back(setProse(choice.sentence, font(factor), size, wide, kBoardLineHeight), m_theme->ink);
+            set.emplace_back(setProse(choice.sentence, font(factor), size, wide, kBoardLineHeight),
+                             m_theme->ink);
             for (const Line& line : layout) {
                 if (line.isRight)
                     set.emplace_back(setProse({{inWords(tr("Right:").toStdString())}}, font(factor), size,

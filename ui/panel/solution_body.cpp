@@ -16,9 +16,9 @@ namespace {
 
 constexpr double kBodyLeft = 36;      ///< of its paragraphs, pixels: under the title, behind the number
 constexpr double kBodyFormula = 1.32; ///< size of formulas by that of the words
-constexpr double kNote = 0.92;    ///< size of margin notes
-constexpr double kNoteIn = 12;    ///< of a margin note
-constexpr double kRule = 3;       ///< at the left of a margin note
+constexpr double kNote = 0.92;        ///< size of margin notes
+constexpr double kNoteIn = 12;        ///< of a margin note
+constexpr double kRule = 3;           ///< at the left of a margin note
 
 QFont noteFont(const QFont& base) {
     QFont font = base;
@@ -66,7 +66,8 @@ int SolutionBody::layOut(int width) {
     const double words = pixelsOf(*this), room = width - kBodyLeft;
     const TypeSize inText{words * 1.16, logicalDpiY()}, alone{words * kBodyFormula, logicalDpiY()};
     for (std::size_t i = 0; i < m_step.reasoning.size(); ++i)
-        add(setProse(m_step.reasoning[i], font(), inText, room), kBodyLeft, Ink::plain, 3, Source::reasoning, i);
+        add(setProse(m_step.reasoning[i], font(), inText, room), kBodyLeft, Ink::plain, 3, Source::reasoning,
+            i);
     if (m_step.table)
         add(setTable(*m_step.table, font(), inText, room), kBodyLeft, Ink::plain, 8, Source::table, 0);
     for (std::size_t i = 0; i < m_step.workings.size(); ++i)

@@ -184,7 +184,8 @@ double SolutionLines::formulaSize(double room) const {
 }
 
 void SolutionLines::layOut(Row& row, double formula) {
-    const double words = pixelsOf(*this), room = std::max(120, viewport()->width()) - kLineLeft - kLinePadding;
+    const double words = pixelsOf(*this),
+                 room = std::max(120, viewport()->width()) - kLineLeft - kLinePadding;
     double y = kLinePadding;
     row.set.clear();
     for (const Block& block : row.blocks) {
@@ -206,7 +207,8 @@ void SolutionLines::layOut(Row& row, double formula) {
 }
 
 void SolutionLines::layOut() {
-    const double formula = formulaSize(std::max(120, viewport()->width()) - kLineLeft - kLinePadding - kLineIndent);
+    const double formula =
+        formulaSize(std::max(120, viewport()->width()) - kLineLeft - kLinePadding - kLineIndent);
     int height = 0;
     for (std::size_t i = 0; i < m_rows.size(); ++i) {
         layOut(m_rows[i], formula);

@@ -19,8 +19,8 @@ namespace tailpoint {
 
 namespace {
 
-constexpr double kStepIndent = 28;                          ///< of the body, pixels: room for the number
-constexpr double kStepPadding = 8;                          ///< around a step
+constexpr double kStepIndent = 28;                      ///< of the body, pixels: room for the number
+constexpr double kStepPadding = 8;                      ///< around a step
 constexpr double kLineGuessed = 1.9, kTableGuessed = 6; ///< heights, by that of a line of words
 
 QFont titleFont(const QFont& base) {

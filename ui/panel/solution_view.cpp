@@ -21,8 +21,8 @@ namespace tailpoint {
 
 namespace {
 
-constexpr int kViewFrame = 16;            ///< milliseconds: refreshed no more often than this
-constexpr int kViewRest = 400;            ///< milliseconds without a change: assistive technology is told then
+constexpr int kViewFrame = 16;        ///< milliseconds: refreshed no more often than this
+constexpr int kViewRest = 400;        ///< milliseconds without a change: assistive technology is told then
 constexpr int kAfterFirstPaint = 100; ///< milliseconds from when it is shown
 
 bool speaksOf(const Step& step, const FigurePart& part) {

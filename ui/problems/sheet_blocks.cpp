@@ -114,8 +114,8 @@ void addRoom(GroupWriter& out, const Problem& problem, const ExerciseFigure& fig
     room.fills = true;
     room.grid = grid ? kCm / 2 : 0;
     for (const std::string& head : answerHeads(problem))
-        out.add(answerLine(head, askedSymbols(problem.sketch), out.typeSize(kBlockHeading - 2), out.width()), 0,
-                16);
+        out.add(answerLine(head, askedSymbols(problem.sketch), out.typeSize(kBlockHeading - 2), out.width()),
+                0, 16);
 }
 
 } // namespace

@@ -13,8 +13,8 @@ class Canvas;
 class Panel;
 class SketchDocument;
 
-/// The program's window. Starts on `path`; without one, or where it can't be read, on the welcome sketch of the
-/// resources until somebody has opened or saved one of their own, afterwards on an empty sheet.
+/// The program's window. Starts on `path`; without one, or where it can't be read, on the welcome sketch of
+/// the resources until somebody has opened or saved one of their own, afterwards on an empty sheet.
 class MainWindow : public QMainWindow {
     Q_OBJECT
 public:

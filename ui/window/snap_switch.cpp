@@ -35,7 +35,8 @@ void SnapSwitch::setTheme(const Theme& theme) {
 QSize SnapSwitch::sizeHint() const {
     const QFontMetrics font = fontMetrics();
     const int widest = std::max(font.horizontalAdvance(words(true)), font.horizontalAdvance(words(false)));
-    return {kSwitchPadding + kSwitchIcon + kSwitchGap + widest + kSwitchPadding, std::max(targetSide(), font.height() + 4)};
+    return {kSwitchPadding + kSwitchIcon + kSwitchGap + widest + kSwitchPadding,
+            std::max(targetSide(), font.height() + 4)};
 }
 
 void SnapSwitch::paintEvent(QPaintEvent*) {
@@ -55,8 +56,8 @@ void SnapSwitch::paintEvent(QPaintEvent*) {
         painter.drawPixmap(QPointF(kSwitchPadding, (height() - kSwitchIcon) / 2.0), m_icon);
     }
     painter.setPen(lit ? m_theme->ink : m_theme->quietInk);
-    painter.drawText(rect().adjusted(kSwitchPadding + kSwitchIcon + kSwitchGap, 0, 0, 0), Qt::AlignVCenter | Qt::AlignLeft,
-                     words(isChecked()));
+    painter.drawText(rect().adjusted(kSwitchPadding + kSwitchIcon + kSwitchGap, 0, 0, 0),
+                     Qt::AlignVCenter | Qt::AlignLeft, words(isChecked()));
 }
 
 } // namespace tailpoint

@@ -346,5 +346,5 @@ TEST(Construct, IsFiniteForEveryKindOfCaseAndAnswer) {
     }
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

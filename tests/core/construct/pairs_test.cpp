@@ -67,5 +67,5 @@ TEST(TwoAtATime, AreNoneWhereTwoAreInLineOrCancelOrTheQuestionIsAnother) {
     EXPECT_TRUE(pairs(seven).empty());
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

@@ -55,5 +55,5 @@ TEST(Reduction, LeadsBackToTheIndicesOfTheAnswer) {
     EXPECT_EQ(vectorId(kNoVector), kNobody);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

@@ -402,5 +402,5 @@ TEST(ChainRoutes, AreThoseThatLeadToTheAnswer) {
         << "no answer";
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

@@ -208,5 +208,5 @@ TEST(ChainProperty, WhatIsAskedCanCarryTheSolversOwnDigits) {
     });
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

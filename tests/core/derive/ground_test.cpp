@@ -187,5 +187,5 @@ TEST(ChainFormulas, HoldGivenNumbersWithAllTheirDigits) {
     }
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

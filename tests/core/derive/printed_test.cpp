@@ -136,5 +136,5 @@ TEST(PrintedChain, ComputesLineByLineAndShortensToTheFullAnswer) {
     EXPECT_LE(missed, chains / 2000);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

@@ -163,5 +163,5 @@ TEST(Program, APatchThatTakesAQuantityOfNobodyHasNoValue) {
     EXPECT_TRUE(wrong.at(program.slotOf({What::between, forceVector(0), forceVector(1)})));
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

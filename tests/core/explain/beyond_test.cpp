@@ -224,5 +224,5 @@ TEST(AllGiven, TheMagnitudeOfWhatTheForcesMakeHasItsLine) {
     EXPECT_LT(text.find("Δ = √("), text.find("Δ would come out")) << "told before it is used";
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

@@ -44,9 +44,9 @@ TEST(ByHand, TellsTheFullValueWithTheFiguresThatDecideIt) {
     two.forceUnit = ForceUnit::kip;
     two.reference = {90, Sense::cw};
     const std::string text = told(two, Rounding::hand, Method::components);
-    EXPECT_TRUE(contains(text,
-                         "R = 5.76 kip by hand, but with full values 5.76503 kip, to three figures 5.77 kip: "
-                         "the rounding moved it by 0.00503 kip, which changed it by one unit in the last place."))
+    EXPECT_TRUE(contains(
+        text, "R = 5.76 kip by hand, but with full values 5.76503 kip, to three figures 5.77 kip: "
+              "the rounding moved it by 0.00503 kip, which changed it by one unit in the last place."))
         << text;
 }
 
@@ -79,5 +79,5 @@ TEST(ByHand, RoundsWhatIsGivenThroughoutToo) {
     EXPECT_TRUE(contains(byHand, "the equation holds within rounding")) << byHand;
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

@@ -283,5 +283,5 @@ TEST(SeededCases, NeverCrashNorGiveANumberThatIsNone) {
     EXPECT_GT(told, 200);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

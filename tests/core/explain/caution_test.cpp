@@ -152,5 +152,5 @@ TEST(TheCaution, SaysWhatIsNotCovered) {
         EXPECT_NE(line.find(words), std::string::npos) << words;
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

@@ -266,5 +266,5 @@ TEST(CancellingSquares, GiveWayToComponentsAndAreToldOf) {
               std::string::npos);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

@@ -196,5 +196,5 @@ INSTANTIATE_TEST_SUITE_P(Explain, GoldenText, ::testing::Range<std::size_t>(0, g
                              return name;
                          });
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

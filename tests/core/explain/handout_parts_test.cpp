@@ -74,5 +74,5 @@ TEST(HandoutParts, AnExerciseHasNone) {
     EXPECT_TRUE(partsOf(handout).empty());
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

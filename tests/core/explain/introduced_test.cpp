@@ -152,5 +152,5 @@ TEST(Introduced, EveryLetterOfALineStandsInWordsBeforeIt) {
     EXPECT_GT(asked, 3 * kCases - 1);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

@@ -137,5 +137,5 @@ TEST(Legs, AreToldInTheSheetsUnitFromAnyAxis) {
     EXPECT_EQ(toText(told.table.rows[0][4]), "0.707");
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

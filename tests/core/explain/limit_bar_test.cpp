@@ -81,5 +81,5 @@ TEST(LimitBar, IsReadOutAndHasAWord) {
     EXPECT_NE(svg.find("</svg>"), std::string::npos);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

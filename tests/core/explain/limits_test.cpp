@@ -149,5 +149,5 @@ TEST(Limits, AShareIsATenthRoundedUp) {
     EXPECT_EQ(utilisationText(100.0000000001), "100.1 %");
     EXPECT_EQ(utilisationText(99.91), "100.0 %");
 }
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

@@ -189,5 +189,5 @@ TEST(Method, EitherWayLeadsToTheSameAnswer) {
     EXPECT_EQ(differ, 0) << "checks that find a right answer wrong";
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

@@ -318,5 +318,5 @@ TEST(OutsideNumbers, AreWhatTheStepsShow) {
     EXPECT_GT(shown, 40U);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

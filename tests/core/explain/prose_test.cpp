@@ -97,5 +97,5 @@ TEST(Prose, NoSentenceOfASolutionGoesRoundTheLanguage) {
     EXPECT_GT(sentences, 10 * cases);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

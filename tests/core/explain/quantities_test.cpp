@@ -103,5 +103,5 @@ TEST(Quantities, StandOnceEachAndAreForcesOrAngles) {
     EXPECT_GT(seen, 10U * cases);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

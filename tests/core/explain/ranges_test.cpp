@@ -160,5 +160,5 @@ TEST(RangesTold, AsTwoEnds) {
     arc.any = true;
     EXPECT_EQ(endsTold(arc, sketch({})).from, "");
 }
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

@@ -49,5 +49,5 @@ TEST(ATitleBlock, IsRefusedWhereItCantBePrintedOrIsTooLong) {
     EXPECT_FALSE(firstFault(sketch));
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

@@ -158,5 +158,5 @@ TEST(Slips, AreNotToldWhereTheyGiveWhatIsRight) {
     EXPECT_TRUE(notesOf(explain(square, solved, construct(square, solved, 0))).empty());
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

@@ -97,5 +97,5 @@ TEST(Spoken, WorkedSolutionsOfEveryFamilyAreWordsThroughout) {
     EXPECT_GT(lines, 300);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

@@ -96,5 +96,5 @@ TEST(UncertaintyTold, StandsBehindTheAnswerOfTheSolution) {
             EXPECT_EQ(worked.steps[i], before.steps[i]);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

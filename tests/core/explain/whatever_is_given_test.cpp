@@ -216,5 +216,5 @@ TEST(WhateverIsGiven, SweepsAreNumbers) {
     EXPECT_GT(seen.swept, 60);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

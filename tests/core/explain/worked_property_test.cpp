@@ -354,5 +354,5 @@ TEST(WorkedProperty, EverySolutionEndsInASentenceAndEveryStepHasATitle) {
     });
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

@@ -98,5 +98,5 @@ TEST(AngleNames, AFlatTriangleHasNone) {
     EXPECT_TRUE(Asked{sketch({force("P", 40, 30), force("Q", 50, 30)})}.inFigure().empty());
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

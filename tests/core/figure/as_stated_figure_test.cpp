@@ -150,5 +150,5 @@ TEST(TipsRegion, NoLabelStandsOnItWhereThereIsRoom) {
     EXPECT_EQ(regions, 60);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

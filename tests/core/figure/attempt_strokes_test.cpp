@@ -202,5 +202,5 @@ TEST(AttemptStrokes, TheRightConstructionEndsWhereTheAnswerDoes) {
     }
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

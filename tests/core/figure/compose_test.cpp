@@ -565,5 +565,5 @@ TEST(Figure, BeyondFortyForcesTheSumAloneIsNamedAndEveryStrokeStays) {
     }
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

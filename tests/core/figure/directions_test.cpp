@@ -119,5 +119,5 @@ TEST(DirectionArcs, BeginOnTheSheetButForOneInSixty) {
     EXPECT_LT(60 * off, arcs);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

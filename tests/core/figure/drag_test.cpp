@@ -143,5 +143,5 @@ TEST(Drag, StandingStillMovesNothing) {
     EXPECT_EQ(again.list, d.figure.list);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

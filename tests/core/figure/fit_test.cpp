@@ -68,5 +68,5 @@ TEST(Fit, KeepsTheTitleBlockFree) {
             EXPECT_GT(clearance(box, item), 0) << id;
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

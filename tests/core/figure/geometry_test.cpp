@@ -130,5 +130,5 @@ TEST(View, FlipsYAndComesBack) {
     EXPECT_EQ(view.toSketch({120, 270}), Eigen::Vector2d(40, 60));
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

@@ -101,5 +101,5 @@ TEST(AnglesOfTheHalf, WaitForTheAnswer) {
         << "its value comes later";
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

@@ -86,5 +86,5 @@ TEST(HiddenValues, OfTwoAnswersTheOneWhoseNumberTheIdHas) {
     EXPECT_EQ(says("other-force-Q", 1, q(0)), name);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

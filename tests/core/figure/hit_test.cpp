@@ -132,5 +132,5 @@ TEST(LabelsOn, SayWhoseTheyAre) {
     EXPECT_EQ(directions, 3);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

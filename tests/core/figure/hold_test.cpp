@@ -98,5 +98,5 @@ TEST(HeldView, PointsAreBroughtInByTheLeastMove) {
     EXPECT_EQ(broughtIn(kMiddle, {{0, 0}, {100, 100}}, 24), kMiddle) << "already in";
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

@@ -23,5 +23,5 @@ TEST_P(AnyFigures, HaveLabelsThatTouchNothing) {
 
 INSTANTIATE_TEST_SUITE_P(ShareOfTenThousand, AnyFigures, ::testing::Range<std::uint64_t>(0, kShares));
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

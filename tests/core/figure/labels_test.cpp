@@ -133,5 +133,5 @@ TEST(Labels, KeepTheNameOrALetterWhereTheValueHasNoRoomAndTheKeyTellsTheRest) {
     EXPECT_GT(keys, 30);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

@@ -23,5 +23,5 @@ TEST(Leaders, CrossAnotherForceLessOftenThanOneInTwoHundred) {
     EXPECT_LT(200 * crossed, leaders) << crossed;
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

@@ -133,5 +133,5 @@ TEST(LociOfAPolygon, SayTipsOrTails) {
     EXPECT_EQ(groupOf(d.figure, "locus-force-Q")->title.name, "Circle of possible tails of Q");
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

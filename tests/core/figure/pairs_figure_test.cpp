@@ -139,5 +139,5 @@ TEST(ParallelMarks, PointAlongTheirSides) {
     EXPECT_EQ(onP, 1);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

@@ -204,5 +204,5 @@ TEST(SameParts, ADirectionCoversTheSlopeItIsGivenBy) {
     EXPECT_FALSE(covers(magnitudeId(kP), slopeId(kP)));
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

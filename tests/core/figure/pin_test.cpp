@@ -88,5 +88,5 @@ TEST(Pins, OfAnArrowThatIsSmallerStayAtItsMiddle) {
     EXPECT_NEAR(middleOf(labelOf(small, "force-P").box).x, (tail.x + tip.x) / 2 + 10, 1e-9);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

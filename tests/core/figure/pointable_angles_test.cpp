@@ -69,5 +69,5 @@ TEST(PointableAngles, AreSaidInWords) {
                                                "angle at the tip of Q, with P laid on there"}));
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

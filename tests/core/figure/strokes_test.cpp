@@ -100,5 +100,5 @@ TEST(Arc, TooShortForAHeadHasNone) {
     EXPECT_EQ(items.size(), 1U);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

@@ -162,5 +162,5 @@ TEST(NiceMarks, StandAtRoundNumbers) {
     EXPECT_TRUE(niceMarks(1, 1, 5, false).empty());
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

@@ -112,5 +112,5 @@ TEST(Title, InARoomTakesALimitedNumberOfLinesAndLeavesTheBlockItsRows) {
     }
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

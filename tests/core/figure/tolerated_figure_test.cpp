@@ -363,5 +363,5 @@ TEST(ToleratedFigure, LabelsWithTheirLinesTouchNothing) {
     }
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

@@ -84,5 +84,5 @@ TEST_P(Angles, AndArrowsHaveTheirLabelsNearestToThemselvesOrLedToThem) {
 
 INSTANTIATE_TEST_SUITE_P(ShareOfTenThousand, Angles, ::testing::Range<std::uint64_t>(0, kShares));
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

@@ -86,5 +86,5 @@ TEST(Zoom, ALongArrowHasItsLabelAtThePartThatIsSeen) {
     EXPECT_EQ(textsOf(groupOf(d.figure, "force-Q")), std::vector<std::string>{"Q = 275 N"});
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

@@ -188,5 +188,5 @@ TEST(Formula, EscapesWhatATypesetterWouldTakeForACommand) {
     EXPECT_EQ(xmlEscaped("<a href=\"x\">&"), "&lt;a href=&quot;x&quot;&gt;&amp;");
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

@@ -132,5 +132,5 @@ TEST(FormulaValue, SaysWhetherARelationHolds) {
     EXPECT_FALSE(holds(related(root(plain(-1)), Relation::less, count(1)), deg)) << "a side has no value";
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

@@ -170,5 +170,5 @@ TEST(MarkAttempt, OneValueAndTwoDontGoTogether) {
     EXPECT_EQ(faultOf(ambiguous, {"P = 1; 2; 3"}).code, Code::manyValues);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

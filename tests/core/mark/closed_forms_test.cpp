@@ -261,5 +261,5 @@ TEST(MarkClosedForms, EqualForcesHalveTheAngleAndNoSlipIsNamedForIt) {
     EXPECT_TRUE(marking.slips.empty());
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

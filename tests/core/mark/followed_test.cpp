@@ -166,5 +166,5 @@ TEST(MarkFollowed, OnSlopesAnAngleInRadiansIsAMatterOfTheUnit) {
     EXPECT_EQ(marking.slips.front().id, "radians-for-degrees");
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

@@ -47,5 +47,5 @@ TEST(MarkedLine, HasNoWordForASecondAnswer) {
                  marker.mark({{given}}).verdict != Verdict::incomplete);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

@@ -55,5 +55,5 @@ TEST(MarkedCaution, StandsWhereTheSceneAsksForIt) {
     EXPECT_TRUE(has(toText(marking, Minus::ascii, 4000), std::string(cautionLine())));
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

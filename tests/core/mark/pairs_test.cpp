@@ -119,5 +119,5 @@ TEST(MarkPairs, WhereForcesAreAddedTwoAtATimeThereAreNone) {
     EXPECT_GT(checked, 10'000U);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

@@ -127,5 +127,5 @@ TEST(MarkProperty, TheSameAnswersMakeTheSameMarking) {
     }
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

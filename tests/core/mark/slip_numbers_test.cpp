@@ -125,5 +125,5 @@ TEST(SlipNumbers, SayWhereTheSlipIsMade) {
     EXPECT_NEAR(left->numbers.values[1].value_or(0), 134.801, 0.001);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

@@ -267,5 +267,5 @@ TEST(MarkToldApart, OneNumberHasAtMostThreeFurtherReadings) {
     }
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

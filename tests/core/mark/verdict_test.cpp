@@ -403,5 +403,5 @@ TEST(MarkVerdict, ADrawnVectorHasTheDrawingsTolerance) {
     EXPECT_EQ(marker.mark({marker.drawn(kSumVector, -454.34, -16.94)}).slips.front().id, "opposite");
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

@@ -149,5 +149,5 @@ TEST(MarkWritten, WhatCantBeReadIsMarkedUnreadBesideTheRest) {
     EXPECT_NE(toText(marking).find("R = much: unread"), std::string::npos);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

@@ -144,5 +144,5 @@ TEST(AskedLines, AQuestionWithoutAnAnswerHasNone) {
     EXPECT_TRUE(AskedLines(sketch({force("P", 340, 25), force("Q", kToFind, kToFind)})).lines().empty());
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

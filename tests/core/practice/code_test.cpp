@@ -60,5 +60,5 @@ TEST(PracticeCode, WhatIsNoCodeIsRefused) {
         EXPECT_FALSE(problemIdOf(text)) << text;
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

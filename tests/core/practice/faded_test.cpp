@@ -211,5 +211,5 @@ TEST(FlawedSolutions, SlipsThatChangeNoLineHaveNone) {
         flawed(sketch({force("P", 340, 25), force("Q", kToFind, kToFind)}), "supplement-in-cosines", 0));
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

@@ -111,5 +111,5 @@ TEST(PracticeFamilies, EverySceneIsMetAndNoneOfLiftingGoesWithoutItsCaution) {
     }
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

@@ -41,5 +41,5 @@ TEST(PracticeLots, EachOfSeveralSeedsMatters) {
     EXPECT_EQ(Lots(1, 2, 3).next(), Lots(1, 2, 3).next());
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::practising

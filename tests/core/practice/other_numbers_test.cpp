@@ -118,5 +118,5 @@ TEST(OtherNumbers, AreNotMadeWhereNothingIsAskedOrAnswered) {
     EXPECT_FALSE(otherNumbers(sketch({force("P", kToFind, 25)}, force("R", 340, kToFind)), 1));
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

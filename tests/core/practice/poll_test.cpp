@@ -171,5 +171,5 @@ TEST(Ballot, OfNobodyHasNoShares) {
     EXPECT_FALSE(ballot.share(true, 0));
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

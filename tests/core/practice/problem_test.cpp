@@ -110,5 +110,5 @@ TEST(PracticeProblem, ASheetTakesItsFamiliesInTurnAndGrowsFromItsBeginning) {
     EXPECT_TRUE(problemSet(std::vector<std::string>{}, 1, 3, 1).empty());
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

@@ -212,5 +212,5 @@ TEST(PracticeExamples, OneIsOfferedAfterTwoSlipsAndNotAgainOnceItWasWorked) {
     EXPECT_TRUE(next({slip, slip, faded(1, 1, true), slip, slip}).offersExample);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

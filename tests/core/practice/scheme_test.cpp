@@ -131,5 +131,5 @@ TEST(PracticeScheme, AQuestionWithoutAnAnswerHasNone) {
     EXPECT_TRUE(schemeOf(sketch({force("P", 340, 25), force("Q", kToFind, kToFind)}), {}).answers.empty());
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

@@ -201,5 +201,5 @@ TEST(RadiansInUnits, GiveRoundAnglesForRoundParts) {
     EXPECT_EQ(toRadians(400, AngleUnit::gon), 2 * kPi);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

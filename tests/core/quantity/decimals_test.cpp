@@ -127,5 +127,5 @@ TEST(DraggedValues, AreTheNumbersThatAreShown) {
     EXPECT_FALSE(std::signbit(roundedToDecimals(-0.01, 1)));
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

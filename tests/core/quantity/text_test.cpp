@@ -56,5 +56,5 @@ TEST(KeptTogether, ALineEndsNeitherInAnEquationNorBeforeAUnit) {
     EXPECT_EQ(kept(""), "");
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

@@ -114,5 +114,5 @@ TEST(TypedMarks, ThatMakeNoNumberAreRefusedWithoutReadings) {
     }
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

@@ -382,5 +382,5 @@ TEST(TypedTexts, AreRefusedEachWithItsCode) {
     EXPECT_EQ(met.size(), kTypedCodes);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

@@ -87,5 +87,5 @@ TEST(UnitNames, AreTakenLetterForLetter) {
     }
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

@@ -90,5 +90,5 @@ TEST(Utf8, IsCutBetweenCharacters) {
     EXPECT_EQ(characterBegins("Gröq"), (std::vector<std::size_t>{0, 1, 2, 4}));
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

@@ -150,5 +150,5 @@ TEST(SettledCases, KeepWhatStillHasItsPlace) {
               (std::vector<CaseChange>{{"P", newtons(500), {}}, {"Q", newtons(300), {}}}));
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

@@ -268,5 +268,5 @@ TEST(TenThousandForces, AreCheckedAndTaken) {
     EXPECT_EQ(firstFault(many)->place, "forces[9999].name");
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

@@ -41,5 +41,5 @@ TEST(AForce, IsAnotherWithOtherUnknownKeys) {
     EXPECT_EQ(one, other);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

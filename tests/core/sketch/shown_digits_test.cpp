@@ -90,5 +90,5 @@ TEST(ShownDigits, ADirectionBeyondAHalfTurnStaysInItsSense) {
     }
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

@@ -78,5 +78,5 @@ TEST(Sides, CountAZeroForceAsKnown) {
     EXPECT_TRUE(isToFind(force("P", kToFind, 10)));
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

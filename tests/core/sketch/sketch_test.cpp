@@ -128,5 +128,5 @@ TEST(Sketches, AreEqualWhenAllThatIsGivenIsEqual) {
     EXPECT_FALSE(isEquilibrium(one));
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

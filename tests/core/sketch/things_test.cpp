@@ -205,5 +205,5 @@ TEST(Things, SayOfANewNameWhatItWouldPrintLike) {
     EXPECT_TRUE(printsLike(sketch, "R_x", forceVector(0)));
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

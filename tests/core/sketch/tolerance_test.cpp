@@ -124,5 +124,5 @@ TEST(ALimit, IsConvertedFromItsOwnUnit) {
     EXPECT_TRUE(hasMass(sketch)) << "of a limit too";
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

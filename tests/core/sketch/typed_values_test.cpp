@@ -80,5 +80,5 @@ TEST(TheDecimalsOfAnAngle, AreTheSheetsAndTwoMoreInRadians) {
     EXPECT_EQ(shownAngle(0.43633, sheet, Origin::typed), "0.436 rad");
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

@@ -449,5 +449,5 @@ TEST(TheSmallestSum, CanBeZero) {
     EXPECT_EQ(result.message().text(), "ΣF = 0 then: R is zero and has no direction.");
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

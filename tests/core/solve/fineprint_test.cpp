@@ -223,5 +223,5 @@ TEST(EverySketch, GivesFiniteAnswersAndAMessageWhereItMust) {
     EXPECT_GT(ofOneUnknown, 25);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

@@ -149,5 +149,5 @@ TEST(MessageCodes, HaveNamesOfTheirOwn) {
     EXPECT_EQ(nameOf(Code::smallestSumResisted), "smallestSumResisted");
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

@@ -231,5 +231,5 @@ TEST(TheSmallest, IsToldWhatItNeeds) {
         "fix the direction of R.");
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

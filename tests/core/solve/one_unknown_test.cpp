@@ -156,5 +156,5 @@ TEST(OneUnknown, IsMarked) {
     EXPECT_FALSE(marker.mark(std::get<Attempt>(wrong)).isRight());
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

@@ -76,5 +76,5 @@ TEST(AMessage, HoldsNoNameAmongItsWords) {
     }
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

@@ -46,5 +46,5 @@ TEST(AnyTwoUnknowns, KeepTheirErrorBoundsIn20000SeededCases) {
     }
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

@@ -39,5 +39,5 @@ TEST(Resultant, OfOppositeForcesIsZeroAndHasNoDirection) {
     EXPECT_NE(solved.message().text().find("no direction"), std::string::npos);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

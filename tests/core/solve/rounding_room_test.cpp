@@ -81,5 +81,5 @@ TEST(RoundingRoom, HoldsForARingWhoseForcesAreRounded) {
     }
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

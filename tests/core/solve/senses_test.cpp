@@ -139,5 +139,5 @@ TEST(Senses, WhatARayLosesTheLineHas) {
     EXPECT_GT(lost, kCases / 4);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

@@ -114,5 +114,5 @@ TEST(ThreeUnknownTensions, AreToldWhyStaticsCantShareTheLoad) {
               std::vector<MessageCode>());
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

@@ -85,5 +85,5 @@ TEST(SweepBounds, BetweenTheirPlacesEveryCurveOnlyRisesOrOnlyFalls) {
     EXPECT_GT(halved, 500);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

@@ -82,5 +82,5 @@ TEST(Sweep, SaysWhereItCouldNotRuleAllOut) {
     EXPECT_EQ(sweptProofNote(plain), "");
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

@@ -303,5 +303,5 @@ TEST(AnySweep, HasTheSolversAnswersAndNothingBeyondItsExtremes) {
     }
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

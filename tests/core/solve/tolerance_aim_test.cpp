@@ -157,5 +157,5 @@ TEST(Aim, NoVectorThatMeetsALinePointsOutsideOfIt) {
     EXPECT_GT(looked, 6'000);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

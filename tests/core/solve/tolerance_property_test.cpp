@@ -323,5 +323,5 @@ TEST(TolerantCases, TheSameSketchGivesTheSameBits) {
     }
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

@@ -132,5 +132,5 @@ TEST(TipRegion, WhileDraggingNoTipLiesOutside) {
     }
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::tolerance

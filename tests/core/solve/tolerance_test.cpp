@@ -143,10 +143,10 @@ TEST(Tolerance, EachOfTwoAnswersHasItsOwnRange) {
 // lies along x, which each of the two answers can reach on one side. A's own magnitude must then be met to a
 // hair, a lopsided top within its tolerance.
 TEST(Tolerance, ATopBetweenTheEndsOfAnInputIsNeverCutOff) {
-    const Ranges ranges = rangesOf(
-        sketch({loose(force("A", 466.4, kToFind), 86.8, 0), loose(force("B", 1.2, kToFind), 0.2, 0),
-                loose(force("C", 140, 40), 0, 10)},
-               force("R", 359.4, -93.2)));
+    const Ranges ranges =
+        rangesOf(sketch({loose(force("A", 466.4, kToFind), 86.8, 0), loose(force("B", 1.2, kToFind), 0.2, 0),
+                         loose(force("C", 140, 40), 0, 10)},
+                        force("R", 359.4, -93.2)));
     ASSERT_EQ(ranges.size(), 2u);
     double least = 0, greatest = -1000;
     for (const AnswerRange& range : ranges) {
@@ -428,5 +428,5 @@ TEST(Tolerance, AnUnboundedTipsRegionSaysSo) {
     EXPECT_GT(areaOf(regions[0]), 100);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::tolerance

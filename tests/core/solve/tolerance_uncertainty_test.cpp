@@ -174,5 +174,5 @@ TEST(Sensitivity, OfATangentThereIsNone) {
     EXPECT_FALSE(sensitivityOf(touching, solved, 0));
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::tolerance

@@ -146,5 +146,5 @@ TEST_F(OwnDrawing, AlongALineTheKeysGoBeyondTheCommonPoint) {
         << "a push is negative";
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::test

@@ -226,5 +226,5 @@ TEST_F(HiddenAnswer, AQuestionWithoutAnAnswerHasNothingToCheckAndTheMenuSaysWhy)
     EXPECT_FALSE(action->text().contains(u'('));
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::test

@@ -75,5 +75,5 @@ TEST_F(AnswerByKeys, TheVerdictIsSpokenAndNamedAfterItsQuantity) {
     EXPECT_EQ(field("theta_R")->accessibleName(), QStringLiteral("Direction of R in degrees"));
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::test

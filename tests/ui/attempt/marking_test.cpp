@@ -497,5 +497,5 @@ TEST_F(MarkedAnswer, NoSampleIsGivenAwayByTheDrawingOfASlip) {
     EXPECT_GT(drawn, 1000);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::test

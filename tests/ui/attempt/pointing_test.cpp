@@ -123,5 +123,5 @@ TEST_F(PointedAngle, AChangedSketchEndsTheLooking) {
     EXPECT_TRUE(answer().pointing().empty());
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::test

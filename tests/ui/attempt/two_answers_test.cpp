@@ -118,5 +118,5 @@ TEST_F(FormOfAnAnswer, NothingThatPeopleReadHasAProgramsName) {
     EXPECT_TRUE(findings().startsWith(QString::fromUtf8("θ_R: "))) << findings().toStdString();
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::test

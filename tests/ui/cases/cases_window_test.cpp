@@ -233,5 +233,5 @@ TEST_F(CasesInTheWindow, WhetherTheyAreLaidOverIsRemembered) {
     EXPECT_FALSE(child<QAction>(*window, "casesOver")->isChecked());
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::test

@@ -159,5 +159,5 @@ TEST_F(CasesOfADocument, RefuseWhatNoCaseMayBe) {
     EXPECT_EQ(shownP(), 500);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

@@ -320,5 +320,5 @@ TEST_F(Files, SeveralAreSavedAllOrNone) {
     EXPECT_EQ(everythingIn(m_folder.path()).size(), 4);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

@@ -48,5 +48,5 @@ TEST(WritingJson, GivesBackWhatWasReadWithItsNumbersAsTheyStood) {
     EXPECT_EQ(writeJson(std::get<JsonValue>(read)), text + '\n');
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

@@ -114,5 +114,5 @@ TEST_F(Locks, AFolderThatIsNotThereTakesNone) {
     EXPECT_EQ(LockFile(m_folder.filePath(QStringLiteral("no/lock"))).take(), Taking::impossible);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

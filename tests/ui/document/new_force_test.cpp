@@ -135,5 +135,5 @@ TEST(NewForce, AForceWhoseValuesAreToFindIsNoObstacle) {
     EXPECT_GT(*after.forces[2].magnitude.value, 0);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

@@ -226,5 +226,5 @@ TEST_F(OpenFiles, TheSameFileIsKnownByEveryName) {
     EXPECT_EQ(replacedInput({path("b.json")}, path("a.json")), QString());
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

@@ -144,5 +144,5 @@ TEST(AUnitOfItsOwn, IsSaidInTheReportQuietly) {
     EXPECT_NE(report.find("P: 850 ± 10 kgf = 8340 ± 98.1 N, 50 gon = 45.0°"), std::string::npos) << report;
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

@@ -243,5 +243,5 @@ TEST_F(Recovering, ARelativeStateFolderIsIgnored) {
     before.isNull() ? qunsetenv("XDG_STATE_HOME") : qputenv("XDG_STATE_HOME", before);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

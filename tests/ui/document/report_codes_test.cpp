@@ -109,5 +109,5 @@ TEST(TheSchemas, KnowEveryUnitOfForce) {
     }
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

@@ -349,5 +349,5 @@ TEST_F(Document, ChoosingTheOtherAnswerIsNoEdit) {
     EXPECT_EQ(steps(), 0);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

@@ -368,5 +368,5 @@ const Refused kRefused[] = {
 INSTANTIATE_TEST_SUITE_P(ReadingASketch, ARefusedSketch, ::testing::ValuesIn(kRefused),
                          [](const auto& row) { return std::string(row.param.name); });
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

@@ -222,5 +222,5 @@ TEST(WritingASketch, TheSamplesAreWrittenBackAsTheyStand) {
     }
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

@@ -271,5 +271,5 @@ TEST(Ranges, OfAQuestionWithoutItsAnswerAreNotTold) {
     EXPECT_TRUE(unanswered(loose).ranges().empty());
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

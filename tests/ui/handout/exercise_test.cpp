@@ -370,5 +370,5 @@ TEST(Exercises, AnglesHaveTheLettersOfTheSolution) {
     EXPECT_GT(common, 10);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

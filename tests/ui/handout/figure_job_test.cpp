@@ -198,5 +198,5 @@ TEST(FigureJobs, AllStagesGrowAndEndWithTheWholeFigure) {
         EXPECT_EQ(lists.back().groups[i].title, whole.groups[i].title);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

@@ -144,5 +144,5 @@ TEST(AFigureWithACaution, HasNothingOfTheDrawingUnderItsFoot) {
     });
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

@@ -61,5 +61,5 @@ TEST(LimitsOnPages, AreSeenOnThePaper) {
     EXPECT_GE(barred, 8) << "two bars, each some pixels high";
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

@@ -57,5 +57,5 @@ TEST_F(HandsOnTheWindow, FiveHundredGesturesRaiseNoWarningAndUndoLeadsBackToTheS
     EXPECT_GT(round.undone(), 50) << "the hands do something";
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::test

@@ -29,5 +29,5 @@ TEST_F(CrowdedLecture, HasValuesInTheirOwnAnglesAndNoLabelLedAcrossAForce) {
     EXPECT_GT(angles, 20);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

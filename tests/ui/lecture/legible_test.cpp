@@ -320,5 +320,5 @@ TEST_F(LegibleTest, AStepTakenWholeBeginsAtItsBeginningAndIsLeftAtItsEnd) {
     EXPECT_GT(long_, 2);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

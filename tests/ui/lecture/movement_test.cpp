@@ -69,5 +69,5 @@ TEST(LectureMovement, TheDesktopsOwnSettingsAreRead) {
     EXPECT_TRUE(gnomeMoves(QString()));
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

@@ -378,5 +378,5 @@ TEST(LecturePlan, ArrowsToFindAreNotDrawnBeforeTheyAreFound) {
     }
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

@@ -60,5 +60,5 @@ TEST(LectureScreens, ASecondScreenIsFoundAndLeftWhenItGoes) {
     EXPECT_TRUE(said.contains("1 test")) << said.toStdString();
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

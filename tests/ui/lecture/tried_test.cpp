@@ -179,5 +179,5 @@ TEST_F(LectureTried, TheTitleOfTheNextStepIsNotAskedForAfterTheLast) {
     EXPECT_EQ(view.stop(), 0U);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

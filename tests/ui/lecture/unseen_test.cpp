@@ -62,7 +62,8 @@ TEST_F(LectureUnseen, AssistiveTechnologyReadsNoResultBeforeItsTurn) {
             const QString read = readAll(view);
             for (const auto& [which, other] :
                  {std::pair{Which::directions, Which::others}, std::pair{Which::others, Which::directions}}) {
-                NumbersRead later = view.beat() < now().resultBeat ? resultsOf(now().step, which) : NumbersRead();
+                NumbersRead later =
+                    view.beat() < now().resultBeat ? resultsOf(now().step, which) : NumbersRead();
                 for (std::size_t after = view.stop() + 1; after < view.stops().size(); ++after)
                     later.merge(resultsOf(view.stops()[after].step, which));
                 const NumbersRead alike = numbersOn(list(), other);
@@ -191,5 +192,5 @@ TEST_F(LectureUnseen, LamisFormNamesTheAnglesRoundThePoint) {
         EXPECT_NE(on.find(text), std::string::npos) << on;
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

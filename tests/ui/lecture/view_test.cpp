@@ -364,5 +364,5 @@ TEST_F(LectureTest, RLeavesTolerancesOutAndTakesThemInAgain) {
     EXPECT_TRUE(shades(list()));
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

@@ -329,5 +329,5 @@ TEST_F(LectureVote, FitsEveryRoom) {
     EXPECT_GT(looked, 100);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

@@ -114,5 +114,5 @@ TEST_F(LectureOfWindow, FollowsTheSketchThatIsOpenWhenItBegins) {
     EXPECT_TRUE(view->isVisible());
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

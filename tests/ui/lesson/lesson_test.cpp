@@ -139,5 +139,5 @@ TEST_F(LessonFile, OfTheSamplesCanBeRead) {
     }
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

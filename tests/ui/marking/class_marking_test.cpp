@@ -407,5 +407,5 @@ TEST(HowAQuestionIsMarked, StaysInTheSketchsFileAsItWas) {
     EXPECT_TRUE(writeSketch(sketch).contains(marking)) << writeSketch(sketch).toStdString();
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

@@ -143,5 +143,5 @@ TEST(Tables, AreReadAsTheyWereWrittenWhateverIsInThem) {
     }
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

@@ -53,5 +53,5 @@ TEST(NamesOfPages, AreShortEnoughForEveryFileSystem) {
     EXPECT_LE(names.next(wide, 2).toUtf8().size(), 120);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

@@ -110,5 +110,5 @@ TEST(Hints, AQuestionWithoutAnAnswerHasNone) {
     EXPECT_FALSE(Hints(nothing).tellsAll({}));
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

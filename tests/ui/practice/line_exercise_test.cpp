@@ -290,5 +290,5 @@ TEST_F(LinesInTheWindow, WithoutAProblemThereAreNone) {
     EXPECT_FALSE(child<QAction>(*window, "practiceFind")->isEnabled());
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::test

@@ -405,5 +405,5 @@ TEST_F(PracticeWindow, TheRecordIsKeptOnlyOnDemandAndForgottenOnDemand) {
     again.reject();
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::test

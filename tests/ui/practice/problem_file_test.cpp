@@ -91,5 +91,5 @@ TEST(ProblemFile, WordsOfOtherValuesAreNotThoseOfTheSketch) {
     EXPECT_TRUE(wordsOf(Sketch()).empty());
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

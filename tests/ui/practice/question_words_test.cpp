@@ -108,5 +108,5 @@ TEST_F(QuestionInWords, WordsAreWrittenForAnySketchAndTakenAwayAgain) {
     EXPECT_FALSE(child<QWidget>(*window, "practiceStrip")->isVisible());
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::test

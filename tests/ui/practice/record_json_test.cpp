@@ -86,5 +86,5 @@ TEST(RecordJson, WhatIsNoRecordIsRefusedInOneLineWithItsPlace) {
     }
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

@@ -223,5 +223,5 @@ TEST(HowItWent, CountsAndNamesTheSlips) {
     EXPECT_EQ(howItWent(record, 3).count, QStringLiteral("Nothing has been answered in this sitting yet."));
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

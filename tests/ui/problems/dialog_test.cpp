@@ -200,5 +200,5 @@ TEST_F(ProblemsWindow, GoesByKeyboard) {
               reached.indexOf(QStringLiteral("problemsMake")));
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::test

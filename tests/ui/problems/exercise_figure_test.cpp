@@ -173,5 +173,5 @@ TEST(SketchCode, IsFiveCharactersAndNoProblemsCode) {
     EXPECT_FALSE(problemIdOf(sketchCode(one.sketch)).has_value());
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

@@ -60,5 +60,5 @@ TEST(BrokenLines, ANegativeFirstTermIsBrokenToo) {
     }
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint

@@ -165,5 +165,5 @@ TEST_F(MovedTikz, AlsoLualatexMakesOnePageOfTheFigure) {
     expectSame(list, themeOf(ThemeName::paper), svgOfPdf(m_folder, QStringLiteral("figure.pdf")), "lualatex");
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

@@ -71,5 +71,5 @@ INSTANTIATE_TEST_SUITE_P(Figures, Outputs, ::testing::Range<std::size_t>(0, figu
                              return name;
                          });
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

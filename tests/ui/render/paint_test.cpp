@@ -91,5 +91,5 @@ TEST(Labels, TouchNothingWithTheFontsThatPaint) {
     EXPECT_EQ(figures, 600);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

@@ -164,5 +164,5 @@ TEST(Subscripts, AreItalicWhereTheyStandForAQuantityAnAxisOrARunningNumberInEver
     }
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

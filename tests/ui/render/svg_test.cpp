@@ -232,5 +232,5 @@ TEST(Svg, LooksLikeTheImageInQtsOwnRenderer) {
     EXPECT_LT(difference / (720 * 480), 1.2);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

@@ -203,5 +203,5 @@ TEST(Roles, AreToldApartWithoutColourByWeightDashAndHead) {
     EXPECT_GT(lines.at(Role::sum).width, 2 * lines.at(Role::construction).width);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

@@ -111,5 +111,5 @@ TEST(ToleratedPicture, LeavesAHollowMiddleHollow) {
     }
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

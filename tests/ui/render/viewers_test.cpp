@@ -215,5 +215,5 @@ TEST_F(Viewers, TheSketchSurvivesASavingByAnotherXmlWriter) {
     }
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::testing

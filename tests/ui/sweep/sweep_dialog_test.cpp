@@ -191,5 +191,5 @@ TEST_F(SweepBesideTheSheet, SaysOfWhichCaseItIs) {
         << QApplication::clipboard()->text().toStdString();
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::test

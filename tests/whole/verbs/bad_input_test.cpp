@@ -329,5 +329,5 @@ const Usage kUsages[] = {
 INSTANTIATE_TEST_SUITE_P(Verbs, WrongUsage, ::testing::ValuesIn(kUsages),
                          [](const auto& row) { return std::string(row.param.name); });
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::whole

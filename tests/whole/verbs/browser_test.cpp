@@ -303,5 +303,5 @@ INSTANTIATE_TEST_SUITE_P(Browser, PrintedWords, // sizes: ISO 216 and ANSI Y14.1
                          ::testing::Values(Paper{"A4", 595.28, 841.89}, Paper{"letter", 612, 792}),
                          [](const auto& row) { return std::string(row.param.name); });
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::whole

@@ -116,5 +116,5 @@ TEST_F(Cases, AreInTheHandout) {
     }
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::whole

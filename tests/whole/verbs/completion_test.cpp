@@ -159,5 +159,5 @@ TEST_F(Completion, ZshsFileNamesThem) {
     EXPECT_EQ(read.status, 0) << read.said.toStdString();
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::whole

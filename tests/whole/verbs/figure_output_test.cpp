@@ -267,5 +267,5 @@ TEST_F(FigureOutput, TheNoteThatNamesAnAnswerIsHiddenTooAndTheCautionIsNot) {
     EXPECT_TRUE(hidden.contains("competent person decides"));
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::whole

@@ -191,5 +191,5 @@ TEST_F(Figure, TheSecondAnswerCanBeTheSolidOne) {
     EXPECT_NE(draw("1.svg", with("--solution", "1"), two), draw("2.svg", with("--solution", "2"), two));
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::whole

@@ -110,5 +110,5 @@ TEST_F(FileTypes, ADoubleClickOpensTailpoint) {
     EXPECT_TRUE(told.said.contains("tailpoint.desktop")) << told.said.toStdString();
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::whole

@@ -129,5 +129,5 @@ TEST_F(Verbs, AFigureSaysTheTolerancesOfWhatIsGivenAndItsTooltipTheUnit) {
     EXPECT_TRUE(drawn.contains("28 kgf ± 5 % = 275 N ± 5 %")) << "Q's title";
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::whole

@@ -263,5 +263,5 @@ TEST_F(HandoutFile, OfAnyTitleAndNamesIsWellFormed) {
     EXPECT_EQ(page.elements.count("i"), 0u) << "a name became an element";
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::whole

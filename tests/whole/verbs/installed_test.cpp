@@ -138,5 +138,5 @@ TEST_F(Installed, TheIconsShowTheirArrowsAtSixteenPixels) {
     }
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::whole

@@ -138,5 +138,5 @@ const std::vector<std::string> kTrips{
 INSTANTIATE_TEST_SUITE_P(Verbs, LatexOf, ::testing::ValuesIn(kTrips),
                          [](const auto& row) { return "Trip" + std::to_string(row.index); });
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::whole

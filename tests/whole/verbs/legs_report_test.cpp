@@ -96,5 +96,5 @@ TEST(LegsReport, SaysLegsAndCautionInEveryForm) {
     }
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::whole

@@ -85,5 +85,5 @@ TEST(LimitsReport, TextHasTheMarkOfTheFigure) {
     EXPECT_FALSE(told.contains(QChar(0x25b2)));
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::whole

@@ -48,5 +48,5 @@ TEST_F(LongTitle, OfMoreIsRefusedInOneLine) {
         {enormous, QStringLiteral("title"), QStringLiteral("shorten it")});
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::whole

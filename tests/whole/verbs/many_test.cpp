@@ -211,5 +211,5 @@ TEST_F(Many, ATerminalSeesHowFarItIsAndIsLeftClean) {
     EXPECT_EQ(outputs().size(), 12);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::whole

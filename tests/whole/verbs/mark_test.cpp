@@ -364,5 +364,5 @@ TEST(Mark, HasHelp) {
     EXPECT_TRUE(run({QStringLiteral("--help")}).out.contains("tailpoint mark FILE"));
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::whole

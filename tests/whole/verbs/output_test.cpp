@@ -222,5 +222,5 @@ TEST_F(Output, TenThousandForcesAreReportedAndDrawn) {
         run({QStringLiteral("figure"), file, QStringLiteral("-o"), path(QStringLiteral("a.svg"))}).status, 0);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::whole

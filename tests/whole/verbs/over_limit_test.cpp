@@ -88,5 +88,5 @@ TEST_F(OverALimit, IsWrittenAtTheArrowInEveryFigure) {
     EXPECT_FALSE(labelsOf(drawn("within.svg", "10.04")).contains(QStringLiteral("over limit")));
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::whole

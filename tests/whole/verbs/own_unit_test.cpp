@@ -103,5 +103,5 @@ TEST(AnAngleBeyondAllTurns, IsRefusedInOneShortLine) {
     EXPECT_LT(ran.err.size(), 200);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::whole

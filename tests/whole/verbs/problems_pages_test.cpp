@@ -473,5 +473,5 @@ TEST_F(ProblemPages, FiguresThatAreNotToScaleSaySoAndHaveNoValue) {
     }
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::whole

@@ -211,5 +211,5 @@ TEST_F(Problems, OneThatIsCancelledLeavesNothing) {
                                     .toStdString();
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::whole

@@ -99,5 +99,5 @@ TEST_F(Record, StandsUnderAFigureOnAPage) {
     const QString exercise = words({QStringLiteral("--given-only")});
     EXPECT_FALSE(exercise.contains(QStringLiteral("2025")) || exercise.contains(QStringLiteral("Assumed")));
 }
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::whole

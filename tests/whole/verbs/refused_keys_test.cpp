@@ -128,5 +128,5 @@ TEST_F(Verbs, EveryKeyThatIsWrittenIsReadAgainFromASketchAndFromAFigure) {
     EXPECT_EQ(bytesOf(again), bytesOf(svg));
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::whole

@@ -81,5 +81,5 @@ TEST_F(ReplacedInput, ALinkOfEitherKindIsNoWayRound) {
     EXPECT_EQ(bytesOf(own), kRaft);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::whole

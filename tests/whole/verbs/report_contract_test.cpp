@@ -404,5 +404,5 @@ TEST(Report, ATitleThatSpeaksOfLiftingTowingOrAnchoringCarriesTheCaution) {
                      .contains(QLatin1String("caution")));
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::whole

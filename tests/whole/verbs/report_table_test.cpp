@@ -138,5 +138,5 @@ TEST_F(ReportTable, CarriesTheCautionInAColumnOfItsOwn) {
     EXPECT_TRUE(rows[2].contains("Not covered: dynamics"));
     EXPECT_FALSE(lines(table({right()}).out)[0].contains("caution"));
 }
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::whole

@@ -180,5 +180,5 @@ TEST(ReportWords, ABearingIsAnAngleAtOnceWhereTheSheetCountsFromNorth) {
     EXPECT_EQ(report.count(QStringLiteral("ψ_P = 90.0° - θ_P")), 1) << "for the components of the check";
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::whole

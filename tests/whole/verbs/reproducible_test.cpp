@@ -83,5 +83,5 @@ TEST_F(Reproducible, WithoutATimeAPdfBearsNone) {
             EXPECT_FALSE(file.startsWith("%PDF") && file.contains("(D:")) << words;
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::whole

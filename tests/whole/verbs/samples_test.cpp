@@ -94,5 +94,5 @@ TEST(Samples, AreAllThere) {
     EXPECT_EQ(samples().size(), kExpected.size());
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::whole

@@ -210,5 +210,5 @@ TEST_F(Schemas, ASweepKeepsTheSweeps) {
               QString());
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::whole

@@ -131,5 +131,5 @@ TEST_F(Setup, PackagesThatCannotBeInstalledAreNamedInTheLastLine) {
         << ran.err.toStdString();
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::whole

@@ -117,5 +117,5 @@ TEST_F(SweepVerb, SaysWhatIsToBeMinded) {
         EXPECT_TRUE(out.contains(QStringLiteral("middle values"))) << form;
     }
 }
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::whole

@@ -147,5 +147,5 @@ TEST_F(TolerancesOption, MarkingTellsThemAndTheCaution) {
     }
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::whole

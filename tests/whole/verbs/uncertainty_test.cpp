@@ -151,5 +151,5 @@ TEST(ReversedAnswers, HaveRanges) {
     EXPECT_TRUE(report({}, made).out.contains("between"));
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 } // namespace tailpoint::whole

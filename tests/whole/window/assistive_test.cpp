@@ -313,6 +313,6 @@ TEST_F(Assisted, WithLettersOfTwiceTheSizeHintLineAndStatusStayInTheWindowAndOnT
     stay("with a problem");
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 
 #endif

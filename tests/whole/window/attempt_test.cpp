@@ -102,4 +102,4 @@ TEST(SpokenAnswer, AScreenReaderHearsTheVerdictAndNotTheAnswer) {
 
 #endif
 
-} // namespace
+} // namespace TAILPOINT_FILE

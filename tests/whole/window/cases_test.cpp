@@ -32,4 +32,4 @@ TEST_F(OnTheRaft, ACaseIsMadeByKeysAndHasItsOwnValue) {
         << "the sketch as drawn is on the sheet again";
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE

@@ -108,4 +108,4 @@ TEST_F(Shared, SavingThroughALinkWritesItsTargetAndLeavesTheLink) {
     EXPECT_TRUE(QFileInfo(link).isSymLink());
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE

@@ -56,4 +56,4 @@ TEST_F(AComma, IsTakenAsPartingThousandsByTheSecond) {
     EXPECT_EQ(number(force(saved(), 0), "magnitude"), 1234);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE

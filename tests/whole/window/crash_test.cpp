@@ -44,4 +44,4 @@ TEST_F(Killed, WorkThatIsBroughtBackOutlivesAKillInTheSameMoment) {
     }
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE

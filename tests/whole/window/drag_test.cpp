@@ -120,4 +120,4 @@ TEST_F(OnTheRaft, CtrlHoldsTheMagnitudeOfADraggedTip) {
     EXPECT_NEAR(number(q, "direction"), -60, 3);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE

@@ -131,4 +131,4 @@ TEST(ADiskThatFails, LeavesTheFileAndTheWorkInTheWindow) {
         QStringList());
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE

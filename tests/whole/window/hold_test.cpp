@@ -183,4 +183,4 @@ TEST_F(OnTheRaft, TheSwitchAtTheWindowsFootTurnsSnappingOffAndOn) {
     EXPECT_EQ(snapped, std::round(snapped));
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE

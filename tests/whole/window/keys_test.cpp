@@ -64,4 +64,4 @@ TEST_F(OnTheRaft, QuittingAfterSavingEndsTheProgramWithStatusZero) {
     EXPECT_EQ(m_program->waitForEnd(), 0);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE

@@ -61,8 +61,8 @@ protected:
         return findRaft(plan, kFigure, 25, -40, kSlateGiven);
     }
     void keep(const QImage& image, const QString& name) const {
-        image.save(QString::fromStdString(::testing::TempDir()) + QStringLiteral("tailpoint-lecture-") + name +
-                   QStringLiteral(".png"));
+        image.save(QString::fromStdString(::testing::TempDir()) + QStringLiteral("tailpoint-lecture-") +
+                   name + QStringLiteral(".png"));
     }
 
     QTemporaryDir m_folder;
@@ -183,4 +183,4 @@ TEST_F(OnTheLecture, TheSheetIsBlankedAndComesBack) {
     EXPECT_EQ(pressed(QStringLiteral("n")), plan);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE

@@ -87,4 +87,4 @@ TEST_F(LinesInTheRealWindow, TheSlipIsFoundAndMended) {
     EXPECT_FALSE(isModified());
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE

@@ -52,4 +52,4 @@ TEST_F(OnTheRaft, ABookPastedIntoTheTitleIsRefusedInTheFieldAndNothingIsLost) {
     QGuiApplication::clipboard()->clear();
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE

@@ -71,4 +71,4 @@ TEST_F(OverALimit, IsNotRoundedAwayInTheWindow) {
         << within.copied.toStdString();
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE

@@ -138,4 +138,4 @@ TEST_F(Pointer, InAFloodOfMovesSheetAndPanelAreOfOneResult) {
     ASSERT_TRUE(release());
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE

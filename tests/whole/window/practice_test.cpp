@@ -72,4 +72,4 @@ TEST_F(PracticeInTheWindow, AProblemIsChosenAnsweredAndFollowedByAnother) {
     EXPECT_LT(countNear(next, m_program->sheet(), kSum), 150) << keep(next);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE

@@ -66,4 +66,4 @@ TEST_F(OnTheRaft, TheFigureHasAPrintPreviewAndItsPageIsPainted) {
     EXPECT_TRUE(m_program->shows(QStringLiteral("Export figure")));
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE

@@ -62,4 +62,4 @@ TEST_F(SheetFromTheWindow, EscapeStopsASheetAndNothingOfItStays) {
     EXPECT_EQ(left(), QStringList());
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE

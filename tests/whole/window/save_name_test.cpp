@@ -48,7 +48,7 @@ TEST_F(Saving, SaveAsWithoutTheEndingAsksBeforeItReplacesTheFileThatHasIt) {
     ASSERT_TRUE(key(QStringLiteral("Return"))); // the safe one: another name
     ASSERT_TRUE(name("Save the sketch", QStringLiteral("v1.2")));
     ASSERT_TRUE(becomesAsked("Another ending"));
-    settledScreen(); // a window has the keys before it is there for them
+    settledScreen();                            // a window has the keys before it is there for them
     ASSERT_TRUE(key(QStringLiteral("Return"))); // the safe one: with the ending
     EXPECT_TRUE(eventually([&] { return m_program->title().startsWith(QStringLiteral("v1.2.json")); }))
         << m_program->title().toStdString();
@@ -95,4 +95,4 @@ TEST_F(Saving, AHandoutWithoutTheEndingAsksBeforeItReplacesTheFileThatHasIt) {
     EXPECT_EQ(bytesOf(sheet), kKept);
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE

@@ -66,6 +66,6 @@ TEST_F(InASession, AnEndThatIsCalledOffChangesNothing) {
         << "a quit of one's own asks, as ever";
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
 
 #endif

@@ -59,4 +59,4 @@ TEST_F(OnTheRaft, ABadFileChosenInTheDialogLeavesTheOpenSketch) {
     EXPECT_FALSE(isModified());
 }
 
-} // namespace
+} // namespace TAILPOINT_FILE
