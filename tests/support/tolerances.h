@@ -199,7 +199,7 @@ private:
         made.direction = referredDirection(vector.x(), vector.y(), sketch_);
         return made;
     }
-    std::optional<Solution> solutionOf(const Eigen::Vector2d& own, const Eigen::Vector2d& left) const {
+    std::optional<Solution> solutionOf(const Eigen::Vector2d& own, const Eigen::Vector2d& left) {
         Solution solution = solved_.solutions.front();
         const auto put = [&](int index, const Eigen::Vector2d& vector) {
             (index == kSumIndex ? solution.sum : solution.forces[static_cast<std::size_t>(index)]) =
@@ -222,6 +222,8 @@ private:
             if (std::fabs(off) > (otherKnob_->greatest - otherKnob_->least) / 2) {
                 return std::nullopt;
             }
+            // Which root it is depends on where the line lies now, not on where it was given.
+            set(sketch_, *otherKnob_, middle + off);
         } else if (other.magnitude < otherKnob_->least || other.magnitude > otherKnob_->greatest) {
             return std::nullopt;
         }
