@@ -370,6 +370,7 @@ void Panel::showAttended(const QRect& place) {
     m_steps->layOutAll();
     widget()->layout()->activate();
     QCoreApplication::sendPostedEvents(widget(), QEvent::LayoutRequest);
+    QCoreApplication::sendPostedEvents(viewport(), QEvent::LayoutRequest); // how far it can be scrolled
     const QPoint top = m_steps->mapTo(widget(), place.topLeft());
     const int height = std::min(place.height(), viewport()->height() - 16);
     ensureVisible(top.x(), top.y() + height, 0, 8);
