@@ -209,6 +209,18 @@ TEST_F(HoverTest, ATouchTargetIsFortyFourPixelsAcross) {
     EXPECT_EQ(document.sketch(), raft()) << "a mouse is not that coarse";
 }
 
+TEST_F(HoverTest, OfAForceThatIsUndoneNothingIsSaidAnyMore) {
+    const QPointF tip = polar(200, 80);
+    drag(common(), tip);
+    ASSERT_EQ(document.sketch().forces.size(), 3U);
+    EXPECT_TRUE(words(tip).startsWith(QStringLiteral("Drag the tip to change")));
+    QString said;
+    QObject::connect(&canvas, &Canvas::hint, &canvas, [&](const QString& text) { said = text; });
+    document.undo();
+    EXPECT_EQ(said,
+              QStringLiteral("Drag a tip to change a force. Shift holds its direction, Ctrl its magnitude."));
+}
+
 TEST_F(HoverTest, AClickOnAUnitAsksForAnother) {
     std::vector<UnitOf> asked;
     QObject::connect(&canvas, &Canvas::unitAsked, &canvas, [&](UnitOf of) { asked.push_back(of); });

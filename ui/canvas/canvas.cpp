@@ -71,8 +71,11 @@ void Canvas::Private::documentChanged() {
         lit = kNoVector;
     }
     if (!gesture) { // what was under a pointer at rest may have gone
-        hover = pointerInside ? hitTest(scene, pointer) : Hit{};
+        const Hit before = std::exchange(hover, pointerInside ? hitTest(scene, pointer) : Hit{});
         showCursor();
+        if (before.vector != kNoVector && forceAt(scene.sketch(), before.vector) == nullptr) {
+            sayHover(); // of a force that is no longer there nothing can be dragged
+        }
     }
     announce();
 }
