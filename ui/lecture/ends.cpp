@@ -3,6 +3,7 @@
 
 #include "core/explain/caution.h"
 #include "core/explain/question.h"
+#include "ui/practice/problem_file.h"
 
 #include <QCoreApplication>
 
@@ -13,6 +14,25 @@ namespace {
 struct Told {
     Q_DECLARE_TR_FUNCTIONS(tailpoint::Lecture)
 };
+
+/// A line each, so that the column can be paged where they are many.
+std::vector<Prose> sentencesOf(const std::string& words) {
+    std::vector<Prose> lines;
+    std::size_t from = 0;
+    const auto add = [&](std::size_t to) {
+        if (to > from)
+            lines.push_back(inProse(words.substr(from, to - from)));
+    };
+    for (std::size_t at = 0; at < words.size(); ++at) {
+        const bool isEnd = words[at] == ' ' && at > 0 && (words[at - 1] == '.' || words[at - 1] == '?');
+        if (isEnd || words[at] == '\n') {
+            add(at);
+            from = at + 1;
+        }
+    }
+    add(words.size());
+    return lines;
+}
 
 /// The whole caution; at the steps between them the foot of the column has a short one.
 void addCaution(Step& step, const Sketch& sketch) {
@@ -26,7 +46,9 @@ Step opening(const Sketch& sketch) {
     Step step;
     step.key = StepKey::question;
     step.title = Told::tr("The question").toStdString(); // the sheet's title block has its title
-    step.reasoning.push_back(proseOf(question(sketch)));
+    step.reasoning = sentencesOf(wordsOf(sketch));
+    if (step.reasoning.empty())
+        step.reasoning.push_back(proseOf(question(sketch)));
     addCaution(step, sketch);
     step.stage = Stage::given;
     return step;

@@ -6,7 +6,7 @@
 
 namespace tailpoint {
 
-/// What is asked, beside the bare given forces.
+/// What is asked, as the sketch's file words it where it does, beside the bare given forces.
 Step opening(const Sketch& sketch);
 /// The answer, or both.
 Step closing(const Sketch& sketch, std::vector<Prose> answers);

@@ -45,8 +45,9 @@ Prose shortened(const Prose& prose) {
 
 Step shortened(const Step& step) {
     Step out = step;
-    const Prose caution = inProse(std::string(cautionLine())); // is whole wherever it stands
-    if (step.key != StepKey::end)                              // its answer has its range
+    const Prose caution = inProse(std::string(cautionLine())); // whole wherever it stands
+    const bool isWhole = step.key == StepKey::question || step.key == StepKey::end; // an answer has its range
+    if (!isWhole)
         for (Prose& prose : out.reasoning)
             if (!(prose == caution))
                 prose = shortened(prose);

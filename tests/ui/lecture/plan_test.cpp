@@ -3,6 +3,7 @@
 #include "tests/support/sketches.h"
 #include "tests/support/steps.h"
 #include "tests/ui/lecture/lecture_support.h"
+#include "ui/practice/problem_file.h"
 
 #include <algorithm>
 
@@ -358,6 +359,21 @@ TEST(LecturePlan, TheFigureOnlyGrows) {
         if (stop.step.key == StepKey::magnitude || stop.step.key == StepKey::direction) {
             EXPECT_FALSE(speaksOfArrow(figureOf(known, stop, stop.lastBeat()).list, 2)) << "of K alone";
         }
+}
+
+/// Words of the file's own are read sentence by sentence, and none of them is cut short.
+TEST(LecturePlan, TheQuestionIsReadAsTheFileWordsIt) {
+    Sketch sketch = sampleNamed("survey-raft.json").sketch;
+    const std::string first = "Two lines hold a survey raft against the ebb, one from each bank, and the "
+                              "crew wants to know how hard and which way the two of them together pull at "
+                              "the ring in its middle before anybody lets go of the third.",
+                      second = "Find the resultant.", third = "State it in newtons.";
+    sketch = withStatement(sketch, first + " " + second + "\n" + third);
+    const Step opening = shortened(planOf(resultOf(sketch), {}).front().step);
+    std::vector<std::string> lines;
+    for (const Prose& line : opening.reasoning)
+        lines.push_back(toText(line));
+    EXPECT_EQ(lines, (std::vector{first, second, third}));
 }
 
 TEST(LecturePlan, TheQuestionIsSetWithTrueMinusSigns) {
