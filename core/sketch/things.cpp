@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/sketch/things.h"
 
+#include "core/quantity/typed.h"
 #include "core/sketch/naming.h"
 
 namespace tailpoint {
@@ -308,6 +309,8 @@ Sketch othersOf(const Sketch& sketch, VectorId renamed) {
 } // namespace
 
 std::optional<std::string> printsLike(const Sketch& sketch, std::string_view name, VectorId renamed) {
+    if (std::holds_alternative<TypedLoad>(parseLoad(name, sketch.forceUnit)))
+        return "'" + std::string(name) + "' would stand in print like a number; give a name such as F1";
     const Sketch others = othersOf(sketch, renamed);
     const Things things(others);
     const std::string look = looksOf(inPrint(symbolOfName(name)));

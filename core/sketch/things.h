@@ -99,9 +99,10 @@ private:
     std::optional<Sides> m_sides;
 };
 
-/// Why a name that is typed now would print like another thing of the sketch, in one line with the mend;
-/// empty where it would not. `renamed`: the vector whose name it becomes (its present one doesn't count),
-/// kNobody for one that is yet to be added. A file may hold such names: they are told apart as Things says.
+/// Why a name that is typed now would print like another thing of the sketch, or like a number, in one line
+/// with the mend; empty where it would not. `renamed`: the vector whose name it becomes (its present one
+/// doesn't count), kNobody for one that is yet to be added. A file may hold such names: they are told apart
+/// as Things says.
 std::optional<std::string> printsLike(const Sketch& sketch, std::string_view name,
                                       VectorId renamed = kNobody);
 

@@ -199,6 +199,9 @@ TEST(Things, SayOfANewNameWhatItWouldPrintLike) {
     EXPECT_EQ(why("R_x"), "'R_x' would stand in print like the component of R along x; give another name");
     EXPECT_EQ(why("θ_P"), "'θ_P' would stand in print like the direction of P; give another name");
     EXPECT_EQ(why("P "), "'P ' would stand in print like P; give another name");
+    EXPECT_EQ(why("340"), "'340' would stand in print like a number; give a name such as F1");
+    EXPECT_TRUE(printsLike(sketch, "2.5 kN"));
+    EXPECT_EQ(why("F1"), "");
     EXPECT_EQ(why("K"), "") << "the known forces added up give way";
     EXPECT_EQ(printsLike(sketch, "T_1", forceVector(1)), std::nullopt) << "its own name doesn't count";
     EXPECT_EQ(printsLike(sketch, "R_1", kSumVector), std::nullopt);
