@@ -14,6 +14,8 @@
 #include <QAction>
 #include <QApplication>
 #include <QClipboard>
+#include <QDialogButtonBox>
+#include <QFileDialog>
 #include <QLineEdit>
 #include <QMenu>
 #include <QMessageBox>
@@ -480,6 +482,26 @@ TEST_F(WindowTest, TheBarKeepsAllItsButtonsInANarrowWindow) {
                              "kindPolygonButton", "otherHalfButton", "snapButton", "fitButton"}) {
         auto* button = child<QAbstractButton>(*window, name);
         EXPECT_LE(button->geometry().right(), bar->width()) << name;
+    }
+}
+
+TEST_F(WindowTest, NoDialogIsLargerThanItsScreenSoThatItsButtonsAreSeen) {
+    const QRect screen = window->screen()->availableGeometry();
+    for (const bool isHigh : {true, false}) { // of files: Qt lays it out, and remembers how large it was
+        QFileDialog dialog(window.get());
+        dialog.setOption(QFileDialog::DontUseNativeDialog);
+        if (isHigh)
+            dialog.resize(600, 2 * screen.height());
+        else
+            dialog.setGeometry(screen.right() - 50, screen.bottom() - 50, 2 * screen.width(), 500);
+        dialog.show();
+        ASSERT_TRUE(QTest::qWaitForWindowExposed(&dialog));
+        EXPECT_TRUE(screen.contains(dialog.geometry())) << isHigh;
+        auto* buttons = dialog.findChild<QDialogButtonBox*>();
+        ASSERT_NE(buttons, nullptr);
+        for (const QAbstractButton* button : buttons->buttons())
+            EXPECT_TRUE(screen.contains(QRect(button->mapToGlobal(QPoint()), button->size())))
+                << button->text().toStdString();
     }
 }
 

@@ -20,6 +20,7 @@
 #include "ui/window/bar.h"
 #include "ui/window/case_bar.h"
 #include "ui/window/cases_menu.h"
+#include "ui/window/dialog_room.h"
 #include "ui/window/edit_menu.h"
 #include "ui/window/file_menu.h"
 #include "ui/window/help_menu.h"
@@ -211,6 +212,7 @@ void MainWindow::Private::connectParts() {
     QObject::connect(panel, &Panel::givenTold, announcer, &Announcer::sayAtRest);
     new MenuKey(&window);
     new ItemFocus(&window);
+    new DialogRoom(&window);
     QObject::connect(canvas, &Canvas::snappingChanged, &window,
                      [this](bool on) { settings.setSnapping(on); });
     QObject::connect(canvas, &Canvas::constructionChanged, &window, [this] {
