@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // Parts of the figure that hardly ever change, as pixmaps at the device pixel ratio, painted again only when
-// they do: sheet and grid below the vectors, the title block above them.
+// they do: sheet and grid below the vectors, the title block above them. The sheet is as large as the window:
+// it gets its pixmap when it is painted a second time, not for a size or a view that goes by.
 #pragma once
 
 #include "core/figure/display_list.h"
@@ -19,13 +20,15 @@ public:
     /// In logical pixels, onto a sheet as large as `list` says.
     void paint(QPainter& painter, const DisplayList& list, const Theme& theme, double pixelsPerPoint,
                double devicePixelRatio);
-    /// How often the layer was painted anew, for tests.
+    /// How often a pixmap was painted, for tests.
     int renewals() const { return m_renewals; }
 
 private:
     bool takes(const Group& group) const;
     bool holds(const DisplayList& list, ThemeName theme, double scale, double ratio) const;
-    void renew(const DisplayList& list, const Theme& theme, double scale, double ratio);
+    void note(const DisplayList& list, const Theme& theme, double scale, double ratio);
+    void render(const Theme& theme);
+    void paintSheet(QPainter& painter, const Theme& theme) const;
 
     Part m_part;
     QPixmap m_pixmap;
