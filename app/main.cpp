@@ -3,6 +3,7 @@
 #include "app/display.h"
 #include "app/ended.h"
 #include "app/verbs.h"
+#include "ui/style/chevron_style.h"
 #include "ui/window/main_window.h"
 
 #include <QApplication>
@@ -80,6 +81,7 @@ int openWindow(int argc, char** argv) {
     const auto application = applicationOnDisplay(argc, argv, arguments);
     if (const auto status = withoutFonts())
         return *status;
+    QApplication::setStyle(new ChevronStyle); // the application's from now on
     MainWindow window(arguments.files.isEmpty() ? QString() : arguments.files[0]);
     const EndedFromOutside endings([&] { window.keepUnsavedWork(); }, [&] { window.leaveUnsavedWork(); });
     window.show();

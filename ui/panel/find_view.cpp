@@ -10,7 +10,6 @@
 #include "ui/style/theme.h"
 
 #include <QEvent>
-#include <QRegularExpression>
 #include <QVBoxLayout>
 
 namespace tailpoint {
@@ -27,26 +26,75 @@ QFont largeFont(const QFont& around, double times) {
     return font;
 }
 
+bool isDigit(QChar c) {
+    return c >= QLatin1Char('0') && c <= QLatin1Char('9');
+}
+
+/// The word that begins there, as far as it is one of letters alone.
+QStringView wordAt(QStringView text, qsizetype from) {
+    const auto isLetter = [](QChar c) { return c.unicode() < 128 && c.isLetter(); };
+    qsizetype end = from;
+    while (end < text.size() && isLetter(text[end])) {
+        ++end;
+    }
+    const bool goesOn = end < text.size() && (text[end] == QLatin1Char('_') || isDigit(text[end]));
+    return goesOn ? QStringView() : text.mid(from, end - from);
+}
+
 /// A line breaks between words, never inside "R = 400 N".
 QString keptTogether(QString html) {
-    static const QRegularExpression unit(QStringLiteral("(\\d) (?=[A-Za-z]+\\b)(?!at\\b|and\\b|so\\b)"));
     html.replace(QStringLiteral(" = "), QStringLiteral("&nbsp;=&nbsp;"));
     html.replace(QStringLiteral(" \u00B1 "), QStringLiteral("&nbsp;\u00B1&nbsp;"));
-    return html.replace(unit, QStringLiteral("\\1&nbsp;"));
+    for (qsizetype at = html.size() - 1; at > 0; --at) {
+        if (html[at] != QLatin1Char(' ') || !isDigit(html[at - 1])) {
+            continue;
+        }
+        const QStringView word = wordAt(html, at + 1);
+        if (!word.isEmpty() && word != QLatin1String("at") && word != QLatin1String("and") &&
+            word != QLatin1String("so")) {
+            html.replace(at, 1, QStringLiteral("&nbsp;"));
+        }
+    }
+    return html;
 }
 
 constexpr QLatin1String kForceLink("force"), kAngleLink("angle");
 
+/// Where this unit begins at the end of a line that says a value in it; -1: the line doesn't.
+qsizetype unitAtEnd(QStringView line, QStringView unit, bool isApart) {
+    const qsizetype at = line.size() - unit.size();
+    if (at < 1 || !line.endsWith(unit)) {
+        return -1;
+    }
+    const bool hasBlank = line[at - 1] == QLatin1Char(' ');
+    const qsizetype number = at - (hasBlank ? 2 : 1);
+    return (hasBlank || !isApart) && number >= 0 && isDigit(line[number]) ? at : -1;
+}
+
 /// The unit at a line's end can be clicked, and looks as the rest of the line.
-QString withUnitLinks(QString html, const Sketch& sketch, const QColor& ink) {
-    const auto link = [&](QLatin1String to) {
-        return QStringLiteral("\\1<a href=\"%1\" style=\"color:%2; text-decoration:none\">\\2</a>")
-            .arg(QString(to), ink.name());
-    };
-    const QString force = QRegularExpression::escape(text(tailpoint::symbolOf(sketch.forceUnit)));
-    static const QRegularExpression angle(QStringLiteral("(\\d ?)(\u00b0|gon|rad)(?=<br>|$)"));
-    html.replace(QRegularExpression(QStringLiteral("(\\d )(%1)(?=<br>|$)").arg(force)), link(kForceLink));
-    return html.replace(angle, link(kAngleLink));
+QString withUnitLinks(const QString& html, const Sketch& sketch, const QColor& ink) {
+    static const QString kLine = QStringLiteral("<br>");
+    const QString force = text(tailpoint::symbolOf(sketch.forceUnit));
+    QStringList lines = html.split(kLine);
+    for (QString& line : lines) {
+        const auto link = [&](qsizetype at, QLatin1String to) {
+            line = line.left(at) +
+                   QStringLiteral("<a href=\"%1\" style=\"color:%2; text-decoration:none\">%3</a>")
+                       .arg(QString(to), ink.name(), line.mid(at));
+        };
+        if (const qsizetype at = unitAtEnd(line, force, true); at > 0) {
+            link(at, kForceLink);
+            continue;
+        }
+        for (const QString& angle :
+             {QStringLiteral("\u00b0"), QStringLiteral("gon"), QStringLiteral("rad")}) {
+            if (const qsizetype at = unitAtEnd(line, angle, false); at > 0) {
+                link(at, kAngleLink);
+                break;
+            }
+        }
+    }
+    return lines.join(kLine);
 }
 
 QString messageHtml(const Result& result) {
