@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/style/theme.h"
 
+#include <QFontDatabase>
 #include <QStringList>
 
 namespace tailpoint {
@@ -133,20 +134,38 @@ QString nameOf(ThemeName name) {
     return QStringLiteral("contrast");
 }
 
-QFont serifFont() {
+namespace {
+
+/// The first that is there, alone. Of a list Qt asks at once for everything that could stand in for it, a
+/// millisecond for each size and style; of one family when it lacks a letter.
+QStringList firstInstalled(const QStringList& families) {
+    for (const QString& family : families)
+        if (QFontDatabase::hasFamily(family))
+            return {family};
+    return families;
+}
+
+QFont fontOf(const QStringList& families, QFont::StyleHint hint) {
     QFont font;
-    font.setFamilies({QStringLiteral("STIX"), QStringLiteral("TeX Gyre Termes"),
-                      QStringLiteral("Liberation Serif"), QStringLiteral("serif")});
-    font.setStyleHint(QFont::Serif);
+    font.setFamilies(families);
+    font.setStyleHint(hint);
     return font;
 }
 
+} // namespace
+
+QFont serifFont() {
+    static const QStringList families =
+        firstInstalled({QStringLiteral("STIX"), QStringLiteral("TeX Gyre Termes"),
+                        QStringLiteral("Liberation Serif"), QStringLiteral("serif")});
+    return fontOf(families, QFont::Serif);
+}
+
 QFont sansFont() {
-    QFont font;
-    font.setFamilies({QStringLiteral("Inter"), QStringLiteral("DejaVu Sans"),
-                      QStringLiteral("Liberation Sans"), QStringLiteral("sans-serif")});
-    font.setStyleHint(QFont::SansSerif);
-    return font;
+    static const QStringList families =
+        firstInstalled({QStringLiteral("Inter"), QStringLiteral("DejaVu Sans"),
+                        QStringLiteral("Liberation Sans"), QStringLiteral("sans-serif")});
+    return fontOf(families, QFont::SansSerif);
 }
 
 const char* serifStack() {

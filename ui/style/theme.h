@@ -29,7 +29,7 @@ std::optional<ThemeName> themeFrom(const QString& name); ///< "paper", "slate", 
 QString nameOf(ThemeName name);
 
 /// Figure and formulas: STIX, 'TeX Gyre Termes', 'Liberation Serif', serif.
-QFont serifFont();
+QFont serifFont(); ///< precondition, here and below: there is a QGuiApplication
 /// Title block and notes on the figure (the window's own text is the platform's font).
 QFont sansFont();
 const char* serifStack(); ///< for SVG and HTML
