@@ -292,10 +292,11 @@ void SolutionView::showEvent(QShowEvent* event) {
     QTimer::singleShot(kAfterFirstPaint, this, &SolutionView::layOutBehindPaint);
 }
 
-/// On a slow machine the screen may be later than the timer: a window paints at once when it is exposed.
+/// On a slow machine the screen may be later than the timer. A window paints when it is exposed, and others
+/// have their turn behind that.
 void SolutionView::layOutBehindPaint() {
     const QWindow* onScreen = window()->windowHandle();
-    if (m_waits && isVisible() && onScreen && !onScreen->isExposed())
+    if (m_waits && isVisible() && onScreen && !std::exchange(m_wasExposed, onScreen->isExposed()))
         QTimer::singleShot(kAfterFirstPaint, this, &SolutionView::layOutBehindPaint);
     else
         layOutAll();

@@ -95,6 +95,7 @@ private:
     /// Until the window was painted for the first time only the steps in sight are laid out: to set them all
     /// takes longer than all else of that paint. Who asks for one gets all at once.
     bool m_waits = true;
+    bool m_wasExposed = false; ///< when it was to be laid out behind the first paint
 };
 
 } // namespace tailpoint
