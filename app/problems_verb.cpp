@@ -209,20 +209,13 @@ void interruptSheet(int signal) {
     work.isCancelled = true; // lock-free, so a signal may
 }
 
-/// The sheet that is asked for; a fault, or empty: interrupted.
+/// The sheet that is asked for, or a fault.
 using Made = std::variant<ProblemSheet, QString>;
 Made requestedSheet(const Arguments& arguments) {
     const auto read = requestIn(arguments);
     if (const auto* fault = std::get_if<QString>(&read))
         return *fault;
-    const auto& request = std::get<SheetRequest>(read);
-    auto sheet = drawSheet(request, [] { return work.isCancelled.load(); });
-    if (!sheet)
-        return QString();
-    const std::size_t wanted = request.count * std::max<std::size_t>(1, request.roster.size());
-    if (sheet->variants.size() < wanted)
-        return tooFewWords(wanted, sheet->variants.size());
-    return std::move(*sheet);
+    return sheetToDraw(std::get<SheetRequest>(read));
 }
 
 Made ownSheet(const Arguments& arguments) {
@@ -241,11 +234,9 @@ int makeProblems(const Arguments& arguments) {
     if (const auto& fault = folder.fault())
         return complain(QStringLiteral("problems: ") + out + ": " + fault->message);
     Made made = arguments.has(QStringLiteral("--from")) ? ownSheet(arguments) : requestedSheet(arguments);
-    const auto* fault = std::get_if<QString>(&made);
-    if (fault && !fault->isEmpty())
+    if (const auto* fault = std::get_if<QString>(&made))
         return complain(QStringLiteral("problems: ") + *fault);
-    auto error =
-        fault ? std::nullopt : writeSheet(std::get<ProblemSheet>(made), lookIn(arguments), folder, work);
+    auto error = writeSheet(std::get<ProblemSheet>(made), lookIn(arguments), folder, work);
     if (interruptedSheetBy != 0)
         return 128 + static_cast<int>(interruptedSheetBy); // as a shell says that a signal ended it
     if (!error)

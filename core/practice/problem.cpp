@@ -3,10 +3,11 @@
 
 #include "core/mark/slip_numbers.h"
 #include "core/practice/family.h"
+#include "core/practice/in_turn.h"
+#include "core/practice/scheme.h"
 #include "core/quantity/decimals.h"
 
 #include <algorithm>
-#include <unordered_set>
 
 namespace tailpoint {
 
@@ -14,8 +15,7 @@ namespace {
 
 using namespace practising;
 
-constexpr int kDraws = 2000;                                  ///< in which a sensible question is found
-constexpr std::uint32_t kFurther = 65'537, kMostAgain = 1000; ///< numbers on, for a problem that is alike
+constexpr int kDraws = 2000;     ///< in which a sensible question is found
 constexpr int kComparisons = 30; ///< of sensible questions, for one that tells its slips apart
 
 template <class Value>
@@ -69,6 +69,7 @@ std::size_t withoutEffect(const SlipTable& table, const std::vector<std::string_
 /// The best of some sensible questions.
 struct Found {
     std::optional<Sketch> sketch;
+    std::optional<Marker> marker;
     std::vector<AlikeSlips> alike;
     std::size_t faults = 0;
 };
@@ -76,19 +77,24 @@ struct Found {
 Found findSketch(const FamilyRow& family, const Draft& draft) {
     Found best;
     const auto& slips = family.levels[static_cast<std::size_t>(draft.level - 1)].slips;
+    MarkOptions options;
+    options.bothAnswers = family.answers == 2;
+    options.onlySlips.assign(slips.begin(), slips.end());
     for (int drawn = 0, compared = 0; drawn < kDraws && compared < kComparisons; ++drawn) {
         Sketch sketch = family.draw(draft);
         const Solved solved = solve(sketch);
         if (hasEqualGivens(sketch) || !isSensible(sketch, solved, family.answers))
             continue;
-        const auto table = slipTable(sketch, solved, slips);
+        options.signedSenses = isSigned(sketch);
+        Marker marker(sketch, solved, options);
+        const auto table = slipTable(marker);
         ++compared;
         if (!table)
             continue;
         auto alike = alikeIn(*table);
         const std::size_t faults = 2 * alike.size() + withoutEffect(*table, slips);
         if (!best.sketch || faults < best.faults)
-            best = {std::move(sketch), std::move(alike), faults};
+            best = {std::move(sketch), std::move(marker), std::move(alike), faults};
         if (best.faults == 0)
             break;
     }
@@ -109,7 +115,9 @@ std::string textOf(const Force& vector) {
     return text + '\n';
 }
 
-std::string givenText(const Sketch& sketch) {
+} // namespace
+
+std::string practising::givenText(const Sketch& sketch) {
     std::string text = std::string(symbolOf(sketch.forceUnit)) + std::string(nameOf(sketch.angleUnit)) +
                        shortest(sketch.reference.axisDegrees) +
                        (sketch.reference.sense == Sense::cw ? "cw" : "ccw") + sketch.smallest.value_or("") +
@@ -118,8 +126,6 @@ std::string givenText(const Sketch& sketch) {
         text += textOf(force);
     return text + textOf(sketch.sum);
 }
-
-} // namespace
 
 namespace {
 
@@ -144,7 +150,7 @@ std::optional<Drawn> drawnFor(const ProblemId& id) {
 
 } // namespace
 
-std::optional<Problem> problem(const ProblemId& id) {
+std::optional<DrawnProblem> practising::drawProblem(const ProblemId& id) {
     auto drawn = drawnFor(id);
     if (!drawn)
         return std::nullopt;
@@ -152,13 +158,14 @@ std::optional<Problem> problem(const ProblemId& id) {
     if (!found.sketch)
         return std::nullopt;
     std::string words = worded(*found.sketch, *drawn->row, *drawn->scene);
-    return Problem{id,
-                   problemCode(id),
-                   std::string(drawn->scene->id),
-                   std::move(*found.sketch),
-                   std::move(words),
-                   drawn->row->answers == 2,
-                   std::move(found.alike)};
+    return DrawnProblem{{id, problemCode(id), std::string(drawn->scene->id), std::move(*found.sketch),
+                         std::move(words), drawn->row->answers == 2, std::move(found.alike)},
+                        std::move(*found.marker)};
+}
+
+std::optional<Problem> problem(const ProblemId& id) {
+    auto drawn = drawProblem(id);
+    return drawn ? std::optional(std::move(drawn->problem)) : std::nullopt;
 }
 
 std::string statementFor(const ProblemId& id, const Sketch& sketch) {
@@ -173,36 +180,14 @@ std::uint32_t problemNumber(std::uint32_t seed, std::size_t index) {
 }
 
 std::vector<Problem> problemSet(std::span<const std::string> families, int level, std::size_t count,
-                                std::uint32_t seed, std::size_t perSheet, const Spread& spread,
-                                const std::function<bool()>& isCancelled) {
-    if (families.empty())
-        return {};
-    std::vector<std::optional<Problem>> made(count);
-    const auto make = [&](std::size_t index, std::uint32_t again) {
-        const std::size_t place = perSheet > 0 ? index % perSheet : index;
-        made[index] = problem({families[place % families.size()], level,
-                               (problemNumber(seed, index) + again * kFurther) % kProblemNumbers});
-    };
-    const auto makeFirst = [&](std::size_t index) { make(index, 0); };
-    if (spread)
-        spread(count, makeFirst);
-    else
-        for (std::size_t index = 0; index < count; ++index)
-            makeFirst(index);
+                                std::uint32_t seed, std::size_t perSheet) {
+    ProblemsInTurn problems({families.begin(), families.end()}, level, seed, perSheet);
     std::vector<Problem> all;
-    std::unordered_set<std::string> seen;
-    for (std::size_t index = 0; index < count; ++index) {
-        for (std::uint32_t again = 1; made[index] && seen.contains(givenText(made[index]->sketch)); ++again) {
-            if (again > kMostAgain)
-                return all;
-            if (isCancelled && isCancelled())
-                return {};
-            make(index, again);
-        }
-        if (!made[index])
-            return {};
-        seen.insert(givenText(made[index]->sketch));
-        all.push_back(std::move(*made[index]));
+    while (all.size() < count) {
+        auto next = problems.at(all.size());
+        if (!next)
+            break;
+        all.push_back(std::move(next->problem));
     }
     return all;
 }

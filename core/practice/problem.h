@@ -12,7 +12,6 @@
 #include "core/sketch/sketch.h"
 
 #include <cstdint>
-#include <functional>
 #include <optional>
 #include <span>
 #include <string>
@@ -64,17 +63,12 @@ std::optional<Problem> problem(const ProblemId& id);
 /// such problem. Precondition: `sketch` has the problem's vectors with the same unknowns.
 std::string statementFor(const ProblemId& id, const Sketch& sketch);
 
-/// Does the same for every index below a count, in any order, side by side if it likes.
-using Spread = std::function<void(std::size_t count, const std::function<void(std::size_t)>& each)>;
-
 /// Problems of these families in turn, no two with the same given values in the same places: `count` of them,
-/// or fewer where there are no more. The same arguments give the same problems, and more begin with the same.
-/// `perSheet`: the families begin anew after so many (a sheet for each of a class); 0: never. `spread`: who
-/// does the work; empty: one after the other. Empty where a family or the level doesn't exist, and where
-/// `isCancelled` says so: to look for different ones takes long where there are hardly more.
+/// or fewer where there are no more or a family or the level doesn't exist. The same arguments give the same
+/// problems, and more begin with the same. `perSheet`: the families begin anew after so many (a sheet for
+/// each of a class); 0: never. One after the other; in_turn.h has them side by side.
 std::vector<Problem> problemSet(std::span<const std::string> families, int level, std::size_t count,
-                                std::uint32_t seed, std::size_t perSheet = 0, const Spread& spread = {},
-                                const std::function<bool()>& isCancelled = {});
+                                std::uint32_t seed, std::size_t perSheet = 0);
 
 /// The number of a seed's problem; `index` counts from 0.
 std::uint32_t problemNumber(std::uint32_t seed, std::size_t index);

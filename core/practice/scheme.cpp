@@ -3,6 +3,7 @@
 
 #include "core/explain/wording.h"
 #include "core/mark/slip_numbers.h"
+#include "core/practice/drawn.h"
 #include "core/practice/families.h"
 #include "core/sketch/shown.h"
 #include "core/sketch/things.h"
@@ -32,8 +33,9 @@ std::vector<std::string_view> commonSlips() {
 
 class SchemeMaker {
 public:
-    SchemeMaker(const Sketch& sketch, const MarkOptions& options)
-        : m_sketch(sketch), m_solved(solve(sketch)), m_things(sketch), m_marker(sketch, m_solved, options) {}
+    /// Precondition: the marker is of this sketch.
+    SchemeMaker(const Sketch& sketch, const Marker& marker)
+        : m_sketch(sketch), m_solved(solve(sketch)), m_things(sketch), m_marker(marker) {}
 
     /// Without entries where nothing can be marked.
     Scheme make() {
@@ -227,7 +229,7 @@ private:
     const Solved m_solved;
     SlipTable m_table;
     Things m_things;
-    Marker m_marker;
+    const Marker& m_marker;
 };
 
 } // namespace
@@ -282,12 +284,16 @@ Scheme schemeOf(const Problem& problem) {
                     family->levels[static_cast<std::size_t>(problem.id.level - 1)].slips);
 }
 
+Scheme schemeOf(const DrawnProblem& drawn) {
+    return SchemeMaker(drawn.problem.sketch, drawn.marker).make();
+}
+
 Scheme schemeOf(const Sketch& sketch, const MarkOptions& options, std::span<const std::string_view> slips) {
     const std::vector<std::string_view> wanted =
         slips.empty() ? commonSlips() : std::vector<std::string_view>(slips.begin(), slips.end());
     MarkOptions alone = options;
     alone.onlySlips.assign(wanted.begin(), wanted.end());
-    return SchemeMaker(sketch, alone).make();
+    return SchemeMaker(sketch, Marker(sketch, solve(sketch), alone)).make();
 }
 
 std::vector<std::string> rightAnswers(const Scheme& scheme) {

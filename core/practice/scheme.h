@@ -7,6 +7,8 @@
 
 namespace tailpoint {
 
+struct DrawnProblem; // in_turn.h
+
 /// What is asked, with its right answer.
 struct SchemeAnswer {
     std::string name;                 ///< "theta_R", as `mark` reads it
@@ -62,6 +64,7 @@ bool isSigned(const Sketch& sketch);
 MarkOptions markOptionsFor(const Problem& problem);
 
 Scheme schemeOf(const Problem& problem);
+Scheme schemeOf(const DrawnProblem& drawn); ///< the same, for less
 /// Of any sketch that has an answer, for the slips named; empty ids: those of the table that are common
 /// (a prior of 4 and more; of reading the question and short cuts 3). Without entries where nothing can be
 /// marked.

@@ -189,41 +189,47 @@ JsonValue familyJson(const FamilyEntry& family) {
 
 } // namespace
 
-std::optional<ProblemSheet> drawSheet(const SheetRequest& request, const std::function<bool()>& isCancelled) {
+ProblemSheet sheetToDraw(const SheetRequest& request) {
     const std::size_t sheets = std::max<std::size_t>(1, request.roster.size());
-    bool isDone = true;
-    auto problems = problemSet(
-        request.families, request.level, request.count * sheets, request.seed, request.count,
-        [&](std::size_t count, const std::function<void(std::size_t)>& each) {
-            isDone = sideBySide(count, each, isCancelled);
-        },
-        isCancelled);
-    if (!isDone || (isCancelled && isCancelled()))
-        return std::nullopt;
-    ProblemSheet sheet{request, std::vector<SheetVariant>(problems.size())};
-    for (std::size_t index = 0; index < problems.size(); ++index) {
+    ProblemSheet sheet{
+        request, std::vector<SheetVariant>(request.count * sheets),
+        std::make_shared<ProblemsInTurn>(request.families, request.level, request.seed, request.count)};
+    for (std::size_t index = 0; index < sheet.variants.size(); ++index) {
         SheetVariant& variant = sheet.variants[index];
         if (!request.roster.empty())
             variant.who = request.roster[index / request.count];
         variant.place = index % request.count + 1;
-        variant.problem = std::move(problems[index]);
     }
     return sheet;
 }
 
-void addScheme(SheetVariant& variant) {
-    if (variant.scheme.answers.empty())
-        variant.scheme = schemeOf(variant.problem);
+bool completed(ProblemSheet& sheet, std::size_t index, const std::function<bool()>& isCancelled) {
+    SheetVariant& variant = sheet.variants[index];
+    if (!sheet.toDraw || !variant.scheme.answers.empty())
+        return true;
+    auto drawn = sheet.toDraw->at(index, isCancelled);
+    if (!drawn)
+        return false;
+    variant.scheme = schemeOf(*drawn);
+    variant.problem = std::move(drawn->problem);
+    return true;
 }
 
-bool addSchemes(ProblemSheet& sheet, const std::function<bool()>& isCancelled) {
-    return sideBySide(
-        sheet.variants.size(), [&](std::size_t index) { addScheme(sheet.variants[index]); }, isCancelled);
-}
-
-std::optional<ProblemSheet> makeSheet(const SheetRequest& request, const std::function<bool()>& isCancelled) {
-    auto sheet = drawSheet(request, isCancelled);
-    return sheet && addSchemes(*sheet, isCancelled) ? std::move(sheet) : std::nullopt;
+bool completed(ProblemSheet& sheet, const std::function<bool()>& isCancelled) {
+    std::atomic<std::size_t> there = sheet.variants.size();
+    const bool isDone = sideBySide(
+        sheet.variants.size(),
+        [&](std::size_t index) {
+            if (!completed(sheet, index, isCancelled)) {
+                std::size_t least = there;
+                while (index < least && !there.compare_exchange_weak(least, index)) {
+                }
+            }
+        },
+        isCancelled);
+    const bool isWhole = isDone && there == sheet.variants.size();
+    sheet.variants.resize(there);
+    return isWhole;
 }
 
 std::string sketchName(std::size_t index) {

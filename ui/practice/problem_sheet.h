@@ -3,8 +3,11 @@
 // so to scripts. What is printed is made from the same value.
 #pragma once
 
+#include "core/practice/in_turn.h"
 #include "core/practice/scheme.h"
 #include "ui/document/files.h"
+
+#include <memory>
 
 namespace tailpoint {
 
@@ -40,18 +43,18 @@ struct SheetVariant {
 struct ProblemSheet {
     SheetRequest request;
     std::vector<SheetVariant> variants; ///< a sheet after the other, in the roster's order
+    /// Where their problems are yet to be drawn.
+    std::shared_ptr<ProblemsInTurn> toDraw{};
 };
 
-/// Precondition: families and level exist. Fewer variants than asked where there are no more; empty:
-/// cancelled. The work is spread over the cores.
-std::optional<ProblemSheet> makeSheet(const SheetRequest& request,
-                                      const std::function<bool()>& isCancelled = {});
-/// The same without schemes, for who makes them one by one beside other work.
-std::optional<ProblemSheet> drawSheet(const SheetRequest& request,
-                                      const std::function<bool()>& isCancelled = {});
-void addScheme(SheetVariant& variant); ///< where it has none yet
-/// On all cores. False: cancelled.
-bool addSchemes(ProblemSheet& sheet, const std::function<bool()>& isCancelled = {});
+/// Who gets a problem and where, without the problems: they are drawn by completed(), beside other work.
+/// Precondition: families and level exist.
+ProblemSheet sheetToDraw(const SheetRequest& request);
+/// Gives a variant the problem and the scheme that it lacks. On any thread, whose work is shared out in
+/// rising order. False: there are no more different problems than stand before it, or cancelled.
+bool completed(ProblemSheet& sheet, std::size_t index, const std::function<bool()>& isCancelled = {});
+/// All of them, on all cores. False: cancelled, or the variants that can't be had are taken off.
+bool completed(ProblemSheet& sheet, const std::function<bool()>& isCancelled = {});
 
 /// "sketches/0001.json": of the variant with that index, counted from 0.
 std::string sketchName(std::size_t index);

@@ -2,10 +2,10 @@
 // problems/: a sheet of problems as pages to hand out, its key, and the folder that has both. What the
 // problems are says ui/practice; how a page is set, ui/handout.
 //
-//   auto sheet = drawSheet(request);   // ui/practice/problem_sheet.h, or sheetFrom(files)
+//   auto sheet = sheetToDraw(request); // ui/practice/problem_sheet.h, or sheetFrom(files)
 //   NewFolder folder(path);            // ui/practice/new_folder.h
 //   SheetWork work;
-//   if (const auto error = writeSheet(*sheet, look, folder, work)) ... // write_sheet.h
+//   if (const auto error = writeSheet(sheet, look, folder, work)) ... // write_sheet.h
 #pragma once
 
 #include <QPageSize>

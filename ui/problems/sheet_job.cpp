@@ -11,8 +11,6 @@ namespace tailpoint {
 namespace {
 
 QString written(const SheetJob& job, ProblemSheet& sheet, NewFolder& folder, SheetWork& work) {
-    if (sheet.variants.size() < job.wanted())
-        return tooFewWords(job.wanted(), sheet.variants.size());
     auto error = writeSheet(sheet, job.look, folder, work);
     if (!error && !work.isCancelled)
         error = folder.finish();
@@ -36,8 +34,9 @@ void SheetJob::run() {
             fault = *unfit;
         else
             fault = written(*this, std::get<ProblemSheet>(sheet), made, work);
-    } else if (auto sheet = drawSheet(request, [this] { return work.isCancelled.load(); })) {
-        fault = written(*this, *sheet, made, work);
+    } else {
+        ProblemSheet sheet = sheetToDraw(request);
+        fault = written(*this, sheet, made, work);
     }
     isOver = true;
 }

@@ -25,6 +25,14 @@ FileError noSlip(const ProblemSheet& sheet, std::size_t index) {
                                                                : QStringLiteral("take another seed"))};
 }
 
+FileError tooFew(std::size_t wanted, std::size_t got) {
+    return {QString(),
+            QStringLiteral("there are no %1 different problems of this family and level, but %2; ask for "
+                           "fewer, for more families or for another level")
+                .arg(wanted)
+                .arg(got)};
+}
+
 /// A problem's own file.
 std::optional<FileError> writeSketchOf(const ProblemSheet& sheet, std::size_t index,
                                        const NewFolder& folder) {
@@ -42,8 +50,10 @@ std::optional<FileError> writePages(Pages pages, ProblemSheet& sheet, const NewF
         std::optional<FileError> error;
     };
     std::optional<FileError> failed;
+    const auto isCancelled = [&] { return work.isCancelled.load(); };
     const auto make = [&](std::size_t i) {
-        addScheme(sheet.variants[i]);
+        if (!completed(sheet, i, isCancelled))
+            return Made{{}, tooFew(sheet.variants.size(), i)};
         const TaskOnPage task = taskOf(sheet, i);
         if (sheet.request.task == SheetTask::findSlip && !task.flawed)
             return Made{{}, noSlip(sheet, i)};
@@ -70,8 +80,9 @@ std::optional<FileError> writePages(Pages pages, ProblemSheet& sheet, const NewF
 }
 
 std::optional<FileError> writeJson(ProblemSheet& sheet, const NewFolder& folder, SheetWork& work) {
-    if (!addSchemes(sheet, [&] { return work.isCancelled.load(); }))
-        return std::nullopt;
+    const std::size_t wanted = sheet.variants.size();
+    if (!completed(sheet, [&] { return work.isCancelled.load(); }))
+        return work.isCancelled ? std::nullopt : std::optional(tooFew(wanted, sheet.variants.size()));
     for (std::size_t i = 0; i < sheet.variants.size() && !work.isCancelled; ++i) {
         if (auto error = writeSketchOf(sheet, i, folder))
             return error;
@@ -104,14 +115,6 @@ std::optional<SheetForm> sheetFormFrom(const QString& name) {
     if (name == QLatin1String("html"))
         return SheetForm::html;
     return name == QLatin1String("json") ? std::optional(SheetForm::json) : std::nullopt;
-}
-
-QString tooFewWords(std::size_t wanted, std::size_t got) {
-    return QStringLiteral(
-               "there are no %1 different ones of this family and level, but %2; ask for fewer, for "
-               "more families or for another level")
-        .arg(wanted)
-        .arg(got);
 }
 
 QString titleOf(const ProblemSheet& sheet) {

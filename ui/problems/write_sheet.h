@@ -11,13 +11,10 @@ namespace tailpoint {
 /// sheet.pdf and key.pdf, or sheet.html and key.html, or sheet.json; answers.csv; sketches/0001.json, ... The
 /// same sheet and look give the same bytes, by the same version on the same machine. The pages are laid out
 /// on all cores; needs a QGuiApplication, on whose thread it need not run. `folder` is not finished; where
-/// work.isCancelled was set it holds what was made until then. Schemes that `sheet` lacks are made on the
+/// work.isCancelled was set it holds what was made until then. What `sheet` lacks is made on the
 /// way. Empty: done, or cancelled.
 std::optional<FileError> writeSheet(ProblemSheet& sheet, const SheetLook& look, const NewFolder& folder,
                                     SheetWork& work);
-
-/// What is said where there are fewer different problems than are asked for.
-QString tooFewWords(std::size_t wanted, std::size_t got);
 
 /// What stands above a sheet's problems: the title of its one family, or "Problem sheet".
 QString titleOf(const ProblemSheet& sheet);

@@ -213,7 +213,9 @@ void ProblemsDialog::showPreview() {
     } else if (!wanted.families.empty()) {
         SheetRequest first = wanted;
         first.count = 1;
-        sheet = makeSheet(first);
+        sheet = sheetToDraw(first);
+        if (!completed(*sheet))
+            sheet.reset();
     }
     if (!sheet)
         return m_preview->show(nullptr, paper);

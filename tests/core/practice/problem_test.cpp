@@ -1,8 +1,12 @@
 // SPDX-License-Identifier: MIT
 // One test a family, so that they run side by side; ten thousand numbers of each: tests/practiced.
+#include "core/practice/in_turn.h"
+#include "core/practice/scheme.h"
 #include "tests/practiced/practised.h"
 
+#include <atomic>
 #include <gtest/gtest.h>
+#include <thread>
 
 namespace tailpoint::testing {
 namespace TAILPOINT_FILE {
@@ -93,6 +97,47 @@ TEST(PracticeProblem, NoTwoVariantsOfASheetAreAlike) {
             EXPECT_TRUE(seen.insert(values).second) << one.statement;
         }
     }
+}
+
+TEST(PracticeProblem, DrawnSideBySideTheyAreTheSameWithTheSameSchemes) {
+    const std::vector<std::string> ids{"two-forces", "two-ropes", "slopes"};
+    constexpr std::size_t kCount = 60, kThreads = 4;
+    const auto one = problemSet(ids, 1, kCount, 5, 6);
+    ASSERT_EQ(one.size(), kCount);
+    ProblemsInTurn problems(ids, 1, 5, 6);
+    std::vector<std::optional<DrawnProblem>> made(kCount);
+    std::atomic<std::size_t> next = 0;
+    std::vector<std::thread> threads;
+    for (std::size_t i = 0; i < kThreads; ++i)
+        threads.emplace_back([&] {
+            for (std::size_t index = next++; index < kCount; index = next++)
+                made[index] = problems.at(index);
+        });
+    for (std::thread& thread : threads)
+        thread.join();
+    for (std::size_t i = 0; i < kCount; ++i) {
+        ASSERT_TRUE(made[i]) << i;
+        EXPECT_EQ(made[i]->problem.id, one[i].id);
+        EXPECT_EQ(made[i]->problem.statement, one[i].statement);
+        const Scheme scheme = schemeOf(*made[i]), alone = schemeOf(one[i]);
+        EXPECT_EQ(rightAnswers(scheme), rightAnswers(alone));
+        ASSERT_EQ(scheme.numbers.size(), alone.numbers.size()) << one[i].statement;
+        for (std::size_t n = 0; n < alone.numbers.size(); ++n) {
+            EXPECT_EQ(scheme.numbers[n].text, alone.numbers[n].text);
+            EXPECT_EQ(scheme.numbers[n].slips, alone.numbers[n].slips);
+            EXPECT_EQ(scheme.numbers[n].points, alone.numbers[n].points);
+        }
+    }
+}
+
+/// Nobody waits for what never comes.
+TEST(PracticeProblem, BehindOneThatCannotBeHadThereIsNone) {
+    ProblemsInTurn none({"one-force"}, 1, 5);
+    std::optional<DrawnProblem> second;
+    std::thread other([&] { second = none.at(1); });
+    EXPECT_FALSE(none.at(0));
+    other.join();
+    EXPECT_FALSE(second);
 }
 
 TEST(PracticeProblem, ASheetTakesItsFamiliesInTurnAndGrowsFromItsBeginning) {
