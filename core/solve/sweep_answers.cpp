@@ -54,6 +54,8 @@ Eigen::Vector2d lineOf(const Sketch& sketch, int vector) {
 
 SweepAnswers::SweepAnswers(const Sketch& sketch, const SweepRange& range)
     : m_sketch(sketch), m_varied(range.varied), m_swept(sweptOf(sketch)), m_scale(givenMagnitudes(sketch)) {
+    const bool staysAsked = isGiven(vectorAt(sketch, m_varied.vector).direction); // even where it is zero
+    m_isBeyond = !sketch.smallest && asked(sketch).unknowns.size() > 2 && staysAsked;
     if (!m_varied.isDirection) {
         m_scale += std::max(range.from, range.to) - presentValue(sketch, m_varied).value_or(0);
     }
@@ -106,6 +108,9 @@ BranchPoint SweepAnswers::pointOf(const Solution& solution) const {
 }
 
 Branches SweepAnswers::at(double value) const {
+    if (m_isBeyond) {
+        return {};
+    }
     const Sketch sketch = withValue(m_sketch, m_varied, value);
     const Solved solved = solve(sketch);
     Branches branches;

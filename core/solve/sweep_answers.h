@@ -38,6 +38,7 @@ private:
     Scalar m_varied;
     std::vector<Swept> m_swept;
     double m_scale = 0;
+    bool m_isBeyond = false; ///< more is to be found than can be, whatever the value
 };
 
 } // namespace tailpoint
