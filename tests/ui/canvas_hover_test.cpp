@@ -210,10 +210,9 @@ TEST_F(HoverTest, ATouchTargetIsFortyFourPixelsAcross) {
 }
 
 TEST_F(HoverTest, OfAForceThatIsUndoneNothingIsSaidAnyMore) {
-    const QPointF tip = polar(200, 80);
-    drag(common(), tip);
+    drag(common(), polar(200, 80));
     ASSERT_EQ(document.sketch().forces.size(), 3U);
-    EXPECT_TRUE(words(tip).startsWith(QStringLiteral("Drag the tip to change")));
+    EXPECT_TRUE(words(tipOf(2)).startsWith(QStringLiteral("Drag the tip to change")));
     QString said;
     QObject::connect(&canvas, &Canvas::hint, &canvas, [&](const QString& text) { said = text; });
     document.undo();
