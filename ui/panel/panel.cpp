@@ -368,8 +368,10 @@ void Panel::showLitStep() {
 void Panel::showAttended(const QRect& place) {
     catchUp(); // what waits to be laid out would move it away again
     m_steps->layOutAll();
-    widget()->layout()->activate();
-    QCoreApplication::sendPostedEvents(widget(), QEvent::LayoutRequest);
+    for (const QWidget* around = m_steps->parentWidget(); around != viewport();
+         around = around->parentWidget())
+        if (around->layout() != nullptr)
+            around->layout()->activate();                                  // tells the next one
     QCoreApplication::sendPostedEvents(viewport(), QEvent::LayoutRequest); // how far it can be scrolled
     const QPoint top = m_steps->mapTo(widget(), place.topLeft());
     const int height = std::min(place.height(), viewport()->height() - 16);
