@@ -301,7 +301,9 @@ double climbed(AnyTrial& trial, std::vector<double> values, const Of& of, Dice& 
             }
             attempt(next);
         }
-        for (bool leads = better; leads;) { // on along what led up as a whole: a ridge goes across the inputs
+        constexpr int kMostOn = 60; // twice as far each time, and what still leads is noise
+        int on = 0;                 // along what led up as a whole: a ridge goes across the inputs
+        for (bool leads = better; leads && on < kMostOn; ++on) {
             std::vector<double> next = values;
             for (std::size_t k = 0; k < knobs.size(); ++k) {
                 next[k] = std::clamp(2 * values[k] - before[k], knobs[k].least, knobs[k].greatest);
