@@ -112,8 +112,7 @@ int figuresOf(double value, const Sketch& sketch) {
 }
 
 std::string shownForce(double value, const Sketch& sketch, Origin origin) {
-    const bool isTyped = origin == Origin::typed;
-    return significant(value, isTyped ? figuresOfGiven(value, sketch) : figuresOf(value, sketch), origin);
+    return significant(value, figuresOf(value, sketch), origin);
 }
 
 std::string shownForceWithUnit(double value, const Sketch& sketch, Origin origin) {
@@ -141,9 +140,7 @@ double roundedAsShown(double angle, const Sketch& sketch) {
 }
 
 std::string shownAngle(double value, const Sketch& sketch, Origin origin) {
-    const bool isTyped = origin == Origin::typed;
-    const int decimals = isTyped ? decimalsOfGiven(value, sketch) : shownAngleDecimals(sketch);
-    return withAngleUnit(fixedDecimals(value, decimals, origin), sketch.angleUnit);
+    return withAngleUnit(fixedDecimals(value, shownAngleDecimals(sketch), origin), sketch.angleUnit);
 }
 
 std::string shownAngleFromRadians(double radians, const Sketch& sketch) {

@@ -14,8 +14,7 @@ namespace tailpoint {
 /// How many significant figures a force has on the sheet: those asked for, and where it is so set one more
 /// where the first digit is a 1.
 int figuresOf(double value, const Sketch& sketch);
-/// "520" / "520 N": to the sheet's significant figures; a typed value to those that were typed, up to two
-/// more.
+/// "520" / "520 N": to the sheet's significant figures.
 std::string shownForce(double value, const Sketch& sketch, Origin origin = Origin::computed);
 std::string shownForceWithUnit(double value, const Sketch& sketch, Origin origin = Origin::computed);
 
@@ -29,7 +28,7 @@ double roundedAsShown(double angle, const Sketch& sketch);
 double halfOfLastPlace(double typedForce, const Sketch& sketch);
 double halfOfLastPlace(const Direction& typed, const Sketch& sketch); ///< sheet's angle unit
 
-/// "-3.6°", "0.44 rad", "27.8 gon": `value` in the sheet's angle unit, to its decimals; a typed one as above.
+/// "-3.6°", "0.44 rad", "27.8 gon": `value` in the sheet's angle unit, to its decimals.
 std::string shownAngle(double value, const Sketch& sketch, Origin origin = Origin::computed);
 /// The same for an angle in radians (computed).
 std::string shownAngleFromRadians(double radians, const Sketch& sketch);

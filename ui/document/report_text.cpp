@@ -154,8 +154,8 @@ std::string angleSumNote(const ForceTriangle& triangle, const Sketch& sketch) {
 std::string triangleText(const ForceTriangle& triangle, const Sketch& sketch, const Solved& solved) {
     Rows rows{{"side", "length", "opposite angle"}};
     for (std::size_t i = 0; i < triangle.names.size(); ++i)
-        rows.push_back(
-            {triangle.names[i], shownSide(triangle, i, sketch), shownOrNone(triangle.opposite[i], sketch)});
+        rows.push_back({triangle.names[i], shownForceWithUnit(triangle.sides[i], sketch),
+                        shownOrNone(triangle.opposite[i], sketch)});
     return heading("Force triangle") + table(rows) + angleSumNote(triangle, sketch) +
            knownsText(sketch, solved);
 }

@@ -46,16 +46,6 @@ std::string shownMagnitude(const SolvedForce& solved, const Force& given, const 
     return shownForceWithUnit(solved.magnitude, sketch, magnitudeOrigin(solved, given));
 }
 
-std::string shownSide(const ForceTriangle& triangle, std::size_t side, const Sketch& sketch) {
-    const int vector = triangle.vectors[side];
-    std::optional<double> given;
-    if (vector != kNoVector)
-        given = (vector == kSumIndex ? sketch.sum : sketch.forces[static_cast<std::size_t>(vector)])
-                    .magnitude.value;
-    return given ? shownForceWithUnit(*given, sketch, Origin::typed)
-                 : shownForceWithUnit(triangle.sides[side], sketch);
-}
-
 std::string shownDirection(const SolvedForce& solved, const Force& given, const Sketch& sketch) {
     if (!solved.direction)
         return "no direction";

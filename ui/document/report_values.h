@@ -2,7 +2,6 @@
 // Values of an answer as every report shows them.
 #pragma once
 
-#include "core/construct/construct.h"
 #include "core/quantity/decimals.h"
 #include "core/solve/solve.h"
 #include "core/solve/tolerance.h"
@@ -16,8 +15,6 @@ namespace tailpoint {
 Origin magnitudeOrigin(const SolvedForce& solved, const Force& given);
 /// "520 N": a typed value is rounded as the decimal that was typed, a computed one from the full value.
 std::string shownMagnitude(const SolvedForce& solved, const Force& given, const Sketch& sketch);
-/// The length of a side of the force triangle, as given where its force is.
-std::string shownSide(const ForceTriangle& triangle, std::size_t side, const Sketch& sketch);
 /// "-3.6°", or "no direction".
 std::string shownDirection(const SolvedForce& solved, const Force& given, const Sketch& sketch);
 

@@ -82,9 +82,8 @@ void addTriangle(QList<FigureRow>& rows, const ForceTriangle& triangle, const Re
                                        : Figures::tr("Force triangle"),
                     {Figures::tr("side"), Figures::tr("opposite angle")});
     for (std::size_t i = 0; i < 3; ++i) {
-        rows << FigureRow{
-            {symbolWords(things, sideOf(triangle, i))},
-            {onScreen(shownSide(triangle, i, sketch)), angleOrNone(triangle.opposite[i], sketch)}};
+        rows << FigureRow{{symbolWords(things, sideOf(triangle, i))},
+                          {quantity(triangle.sides[i], sketch), angleOrNone(triangle.opposite[i], sketch)}};
     }
     if (!triangle.knowns.empty()) {
         rows << FigureRow{knownsAddedUp(things, triangle.knowns), {}};

@@ -77,9 +77,7 @@ TEST(TheDecimalsOfAnAngle, AreTheSheetsAndTwoMoreInRadians) {
     sheet.angleUnit = AngleUnit::rad;
     EXPECT_EQ(shownAngleDecimals(sheet), 3);
     EXPECT_EQ(roundedAsShown(0.43633, sheet), 0.436);
-    EXPECT_EQ(shownAngle(0.43633, sheet), "0.436 rad");
-    EXPECT_EQ(shownAngle(0.43633, sheet, Origin::typed), "0.43633 rad");
-    EXPECT_EQ(shownAngle(0.4363323, sheet, Origin::typed), "0.436 rad") << "converted, not typed";
+    EXPECT_EQ(shownAngle(0.43633, sheet, Origin::typed), "0.436 rad");
 }
 
 } // namespace TAILPOINT_FILE
