@@ -54,21 +54,22 @@ bool saysNoDirection(const Board& board) {
            code == MessageCode::noForces;
 }
 
-/// "R = 520 N, 3.6° clockwise from +x" of one vector, as far as it was asked for.
-Prose foundOf(const Board& board, const Vector& vector) {
-    const Formula size = equal(vector.size, board.answered(vector.sizeNumber));
+/// "R = 520 N, 3.6° clockwise from +x" of one vector, as far as it was asked for, each with its range.
+Prose foundOf(const Board& board, std::size_t answer, const Vector& vector) {
+    const Prose size =
+        withRange(board, answer, vector, {{equal(vector.size, board.answered(vector.sizeNumber))}});
+    const auto way = [&] { return withRangeOfWay(board, answer, vector, wayTold(board, vector)); };
     if (!vector.direction && !vector.sizeGiven && saysNoDirection(board))
         return board.say(SENTENCE("solution", "{size}"), "size", size);
     if (!vector.direction && !vector.sizeGiven)
         return board.say(SENTENCE("solution", "{size}: it has no direction"), "size", size);
     if (vector.sizeGiven)
-        return board.say(SENTENCE("solution", "{vector} acts {way}"), "vector", vector.vector, "way",
-                         wayTold(board, vector));
+        return board.say(SENTENCE("solution", "{vector} acts {way}"), "vector", vector.vector, "way", way());
     if (!vector.wayGiven)
-        return board.say(SENTENCE("solution", "{size}, {way}"), "size", size, "way", wayTold(board, vector));
+        return board.say(SENTENCE("solution", "{size}, {way}"), "size", size, "way", way());
     if (vector.turned)
         return board.say(SENTENCE("solution", "{size}, in the other sense of its line: {way}"), "size", size,
-                         "way", wayTold(board, vector));
+                         "way", way());
     return board.say(SENTENCE("solution", "{size}"), "size", size);
 }
 
@@ -92,9 +93,9 @@ Prose foundIn(const Board& board, std::size_t answer) {
     Prose found;
     bool first = true;
     for (const Vector* vector : soughtIn(board, answer)) {
-        found = first ? foundOf(board, *vector)
+        found = first ? foundOf(board, answer, *vector)
                       : board.say(SENTENCE("list", "{before}; {next}"), "before", std::move(found), "next",
-                                  foundOf(board, *vector));
+                                  foundOf(board, answer, *vector));
         first = false;
     }
     return found;
@@ -117,6 +118,7 @@ void writeAnswer(Board& board) {
         step.reasoning.push_back(board.worked.answer);
     if (const Prose found = board.message(); !found.pieces.empty())
         step.conclusion.push_back(found);
+    writeExtremes(board, step);
 }
 
 void writeEnd(Board& board) {

@@ -45,7 +45,8 @@ public:
     const Solved& solved;
     const Construction& construction;
     const ExplainOptions& options;
-    const std::size_t solution; ///< the answer that is explained
+    const std::size_t solution;                ///< the answer that is explained
+    const tolerance::Ranges* ranges = nullptr; ///< of every answer; null where nothing has a tolerance
     const Things things;
     const std::optional<Reduction> reduction;
     Carried carried; ///< at first what can be said before anything is found

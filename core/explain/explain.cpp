@@ -188,12 +188,15 @@ bool addsByParallelograms(const ExplainOptions& options) {
 }
 
 Worked explain(const Sketch& sketch, const Solved& solved, const Construction& construction,
-               std::size_t solution, const ExplainOptions& options) {
+               std::size_t solution, const ExplainOptions& options, const tolerance::Ranges& ranges) {
     Board board(sketch, solved, construction, solution, options);
+    if (ranges.size() == solved.solutions.size())
+        board.ranges = &ranges;
     const Writer write = follow(board);
     board.settle();
     write(board);
     sayOnlyWay(board);
+    explaining::tellRangesBeside(board);
     return std::move(board.worked);
 }
 

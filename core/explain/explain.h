@@ -17,6 +17,7 @@
 #include "core/explain/prose.h"
 #include "core/explain/step_key.h"
 #include "core/sketch/things.h"
+#include "core/solve/tolerance.h"
 #include "core/solve/tolerance_spread.h"
 
 namespace tailpoint {
@@ -110,9 +111,11 @@ bool addsByParallelograms(const ExplainOptions& options);
 
 /// Precondition: `solved` and `construction` belong to `sketch`, and to `solution` where there is one.
 /// A question without an answer is explained too: which quantity to fix or to free, or why the loci don't
-/// meet. Under 0.1 ms for two forces.
+/// meet. `ranges` of its answers, where there are tolerances: then no magnitude or direction found stands
+/// without its own. Under 0.1 ms for two forces.
 Worked explain(const Sketch& sketch, const Solved& solved, const Construction& construction,
-               std::size_t solution = 0, const ExplainOptions& options = {});
+               std::size_t solution = 0, const ExplainOptions& options = {},
+               const tolerance::Ranges& ranges = {});
 
 /// A quantity of a worked solution: given, asked or on the way.
 struct WorkedQuantity {

@@ -20,6 +20,14 @@ void introduceFromX(const Board& board, Step& step);
 Prose readSense(const Board& board, const Vector& vector);
 void writeSenses(Board& board); ///< lines of action found in the other sense; else nothing
 void writeAnswer(Board& board);
+/// "{size}, between 509 N and 530 N" where the magnitude has a range, else as it is; the same of a direction.
+Prose withRange(const Board& board, std::size_t answer, const Vector& vector, Prose size);
+Prose withRangeOfWay(const Board& board, std::size_t answer, const Vector& vector, Prose way);
+/// Where the extremes lie, and what is to be said of the ranges. Nothing where there are none.
+void writeExtremes(const Board& board, Step& step);
+/// Beside every number of a written solution that was found, what it can be; a check's lines repeat what has
+/// its range in the sentence below them.
+void tellRangesBeside(Board& board);
 void writeCheck(Board& board);         ///< by the other way than the one that led to the answer
 void writeTriangleCheck(Board& board); ///< of an answer by components. Precondition: the triangle leads there
 void writeRoundingCost(Board& board);  ///< nothing but with hand rounding

@@ -43,9 +43,4 @@ std::vector<Prose> rangeRemarks(const tolerance::AnswerRange& range, const Sketc
 /// Where there are tolerances and no range is known: "range not known".
 std::string rangeUnknown(const Voice& voice = Voice());
 
-/// Adds them to a worked solution: behind the answer what was found can be, and where its extremes lie.
-/// Nothing where there are no ranges. `solution` is the answer that `worked` is of.
-void tellRanges(Worked& worked, const Sketch& sketch, const Solved& solved, std::size_t solution,
-                const tolerance::Ranges& ranges, const Sentences* sentences = nullptr);
-
 } // namespace tailpoint

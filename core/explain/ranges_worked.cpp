@@ -1,140 +1,219 @@
 // SPDX-License-Identifier: MIT
-// The ranges of an answer within its worked solution: behind the answer, and where the extremes lie.
-#include "core/explain/found_symbols.h"
+// The ranges of an answer within its worked solution: beside every number that was found, and where the
+// extremes lie.
+#include "core/explain/families.h"
 #include "core/explain/listed.h"
 #include "core/explain/ranges.h"
+#include "core/explain/rounded.h"
 #include "core/sketch/shown.h"
 
 #include <algorithm>
+#include <functional>
 
-namespace tailpoint {
+namespace tailpoint::explaining {
 
 namespace {
 
 using tolerance::AnswerRange;
 using tolerance::InputAt;
-using tolerance::Place;
 using tolerance::VectorRange;
 
 /// More inputs than that are no sentence any more.
 constexpr std::size_t kMostInputs = 6;
 
-class RangeTeller {
-public:
-    RangeTeller(const Sketch& sketch, const Solved& solved, const Sentences* sentences)
-        : m_sketch(sketch), m_solved(solved), m_things(sketch), m_found(m_things, solved),
-          m_voice(sentences) {}
+const VectorRange* rangeOf(const Board& board, std::size_t answer, const Vector& vector) {
+    return board.ranges && answer < board.ranges->size() ? (*board.ranges)[answer].find(vector.index)
+                                                         : nullptr;
+}
 
-    /// "Within the given tolerances R is between 509 N and 530 N and θ_R between −5.1° and −2.2°."
-    std::optional<Prose> found(const AnswerRange& range, std::size_t answer) const {
-        std::vector<Prose> items;
-        for (const VectorRange& vector : range.vectors) {
-            if (vector.magnitudeFound)
-                items.push_back(
-                    is(m_found.size(vector.index, answer), betweenTold(vector.magnitude, m_sketch, m_voice)));
-            if (vector.directionFound)
-                items.push_back(
-                    is(m_found.way(vector.index, answer), betweenTold(vector.direction, m_sketch, m_voice)));
-        }
-        if (items.empty())
-            return std::nullopt;
-        const Prose ranges = explaining::listed(m_voice, std::move(items));
-        if (m_solved.solutions.size() < 2)
-            return m_voice.say(SENTENCE("solution", "Within the given tolerances {ranges}."), "ranges",
-                               ranges);
-        return answer == 0
-                   ? m_voice.say(SENTENCE("solution", "First answer, within the given tolerances: {ranges}."),
-                                 "ranges", ranges)
-                   : m_voice.say(
-                         SENTENCE("solution", "Second answer, within the given tolerances: {ranges}."),
-                         "ranges", ranges);
-    }
+bool hasMagnitude(const VectorRange* range, const Sketch& sketch) {
+    return range && range->magnitudeFound && !endsTold(range->magnitude, sketch).isOne;
+}
 
-    /// Where the found magnitudes have theirs; of a direction only where it is found alone.
-    std::vector<Prose> extremes(const AnswerRange& range, std::size_t answer) const {
-        std::vector<Prose> told;
-        for (const VectorRange& vector : range.vectors) {
-            const auto& magnitude = vector.magnitude;
-            if (vector.magnitudeFound && isTold(magnitude.atLeast) && isTold(magnitude.atGreatest))
-                told.push_back(m_voice.say(
-                    SENTENCE("solution", "{quantity} is least with {least}, greatest with {greatest}."),
-                    "quantity", m_found.size(vector.index, answer), "least", place(magnitude.atLeast),
-                    "greatest", place(magnitude.atGreatest)));
-            const auto& direction = vector.direction;
-            if (vector.directionFound && !vector.magnitudeFound && !direction.any &&
-                isTold(direction.atFrom) && isTold(direction.atTo))
-                told.push_back(m_voice.say(
-                    SENTENCE("solution",
-                             "{quantity} begins its range with {least} and ends it with {greatest}."),
-                    "quantity", m_found.way(vector.index, answer), "least", place(direction.atFrom),
-                    "greatest", place(direction.atTo)));
-        }
-        return told;
-    }
+bool hasWay(const VectorRange* range, const Sketch& sketch) {
+    return range && range->directionFound && !endsTold(range->direction, sketch).isOne;
+}
 
-    std::vector<Prose> remarks(const AnswerRange& range) const {
-        return rangeRemarks(range, m_sketch, m_voice);
-    }
+bool isPlaceTold(const tolerance::Place& place) {
+    return !place.empty() && place.size() <= kMostInputs;
+}
 
-private:
-    static bool isTold(const Place& place) { return !place.empty() && place.size() <= kMostInputs; }
+/// "P at 335 N".
+Prose inputTold(const Board& board, const InputAt& at) {
+    const VectorId vector = vectorId(at.index);
+    const Formula symbol = board.symbolOf(at.isDirection ? directionId(vector) : magnitudeId(vector));
+    const Formula value =
+        numberWithUnit(at.value, at.isDirection ? shownAngle(at.value, board.sketch)
+                                                : shownForceWithUnit(at.value, board.sketch));
+    return board.say(SENTENCE("solution", "{quantity} at {value}"), "quantity", symbol, "value", value);
+}
 
-    Prose is(Formula symbol, Prose range) const {
-        return m_voice.say(SENTENCE("solution", "{quantity} is {range}"), "quantity", std::move(symbol),
-                           "range", std::move(range));
-    }
+Prose placeTold(const Board& board, const tolerance::Place& place) {
+    std::vector<Prose> items;
+    for (const InputAt& at : place)
+        items.push_back(inputTold(board, at));
+    return listed(board, std::move(items));
+}
 
-    /// "P at 335 N".
-    Prose input(const InputAt& at) const {
-        const VectorId vector = vectorId(at.index);
-        const Formula symbol = m_things.formula(at.isDirection ? directionId(vector) : magnitudeId(vector));
-        const Formula value =
-            numberWithUnit(at.value, at.isDirection ? shownAngle(at.value, m_sketch)
-                                                    : shownForceWithUnit(at.value, m_sketch));
-        return m_voice.say(SENTENCE("solution", "{quantity} at {value}"), "quantity", symbol, "value", value);
-    }
-    Prose place(const Place& place) const {
-        std::vector<Prose> items;
-        for (const InputAt& at : place)
-            items.push_back(input(at));
-        return explaining::listed(m_voice, std::move(items));
-    }
+/// What was found of all vectors, each with its symbol.
+void eachFound(const Board& board, std::size_t answer,
+               const std::function<void(const Vector&, const VectorRange&)>& visit) {
+    if (!board.ranges || answer >= board.ranges->size())
+        return;
+    for (const VectorRange& range : (*board.ranges)[answer].vectors)
+        visit(board.in(answer, vectorId(range.index)), range);
+}
 
-    const Sketch& m_sketch;
-    const Solved& m_solved;
-    const Things m_things;
-    const FoundSymbols m_found;
-    const Voice m_voice;
-};
-
-void appendProse(Prose& to, Prose more) {
-    appendText(to, " ");
-    for (Piece& piece : more.pieces)
+void appendPieces(Prose& to, const Prose& more) {
+    for (const Piece& piece : more.pieces)
         if (const auto* text = std::get_if<std::string>(&piece))
             appendText(to, *text);
         else
-            to.pieces.push_back(std::move(piece));
+            to.pieces.push_back(piece);
+}
+
+/// A quantity that was found, and what it can be.
+struct Ranged {
+    QuantityId id;
+    Prose ends, between;
+};
+
+/// Those of the answer that is told come first: what both have in common is told of it.
+std::vector<Ranged> rangedIn(const Board& board) {
+    std::vector<Ranged> all;
+    const auto add = [&](const QuantityId& id, const auto& range) {
+        if (std::none_of(all.begin(), all.end(), [&](const Ranged& each) { return each.id == id; }))
+            all.push_back(
+                {id, rangeTold(range, board.sketch, board), betweenTold(range, board.sketch, board)});
+    };
+    const auto addAll = [&](std::size_t answer) {
+        eachFound(board, answer, [&](const Vector& vector, const VectorRange& range) {
+            if (hasMagnitude(&range, board.sketch))
+                add(vector.size.id, range.magnitude);
+            if (hasWay(&range, board.sketch))
+                add(vector.theta.id, range.direction);
+        });
+    };
+    addAll(board.solution);
+    for (std::size_t answer = 0; board.ranges && answer < board.ranges->size(); ++answer)
+        addAll(answer);
+    return all;
+}
+
+const Ranged* rangedBy(const std::vector<Ranged>& all, const QuantityId& id) {
+    const auto found =
+        std::find_if(all.begin(), all.end(), [&](const Ranged& each) { return each.id == id; });
+    return found != all.end() ? &*found : nullptr;
+}
+
+bool isNumber(const Formula& formula) {
+    return formula.kind == FormulaKind::number ||
+           (formula.kind == FormulaKind::negative && formula.parts[0].kind == FormulaKind::number);
+}
+
+/// "R = 520 N", and nothing between.
+const QuantityId* foundBy(const Formula& formula) {
+    const bool isValue = formula.kind == FormulaKind::relation && formula.parts.size() == 2 &&
+                         formula.relations[0] == Relation::equal &&
+                         formula.parts[0].kind == FormulaKind::symbol && isNumber(formula.parts[1]);
+    return isValue ? &formula.parts[0].id : nullptr;
+}
+
+/// "R = 520 N (509 N to 530 N) lies between".
+Prose withRanges(const Board& board, const std::vector<Ranged>& all, const Prose& prose) {
+    Prose out;
+    for (const Piece& piece : prose.pieces) {
+        const auto* formula = std::get_if<Formula>(&piece);
+        const QuantityId* id = formula ? foundBy(*formula) : nullptr;
+        const Ranged* ranged = id ? rangedBy(all, *id) : nullptr;
+        appendPieces(out, ranged ? board.say(SENTENCE("solution", "{value} ({range})"), "value", *formula,
+                                             "range", ranged->ends)
+                                 : Prose{{piece}});
+    }
+    return out;
+}
+
+/// "519.86 N, to three figures 520 N, between 509 N and 530 N".
+void addRange(const Board& board, const std::vector<Ranged>& all, Working& working) {
+    const Ranged* ranged = working.subject && working.value && working.subject->kind == FormulaKind::symbol
+                               ? rangedBy(all, working.subject->id)
+                               : nullptr;
+    if (!ranged)
+        return;
+    Prose value;
+    if (working.told && working.told->kind == FormulaKind::row)
+        for (const Formula& part : std::as_const(working.told->parts))
+            value.pieces.push_back(part);
+    else
+        value.pieces.push_back(working.told ? *working.told : *working.value);
+    working.told = inRow(board.say(SENTENCE("solution", "{value}, {range}"), "value", std::move(value),
+                                   "range", ranged->between));
 }
 
 } // namespace
 
-void tellRanges(Worked& worked, const Sketch& sketch, const Solved& solved, std::size_t solution,
-                const tolerance::Ranges& ranges, const Sentences* sentences) {
-    const auto step = std::find_if(worked.steps.begin(), worked.steps.end(),
-                                   [](const Step& each) { return each.key == StepKey::answer; });
-    if (step == worked.steps.end() || solution >= ranges.size() || ranges.size() != solved.solutions.size())
-        return;
-    const RangeTeller teller(sketch, solved, sentences);
-    std::vector<Prose> told;
-    for (std::size_t answer = 0; answer < ranges.size(); ++answer)
-        if (auto found = teller.found(ranges[answer], answer)) {
-            if (answer == solution)
-                appendProse(worked.answer, *found);
-            told.push_back(std::move(*found));
-        }
-    step->conclusion.insert(step->conclusion.begin(), told.begin(), told.end());
-    for (const auto& more : {teller.extremes(ranges[solution], solution), teller.remarks(ranges[solution])})
-        step->conclusion.insert(step->conclusion.end(), more.begin(), more.end());
+Prose withRange(const Board& board, std::size_t answer, const Vector& vector, Prose size) {
+    const VectorRange* range = rangeOf(board, answer, vector);
+    return hasMagnitude(range, board.sketch)
+               ? board.say(SENTENCE("solution", "{value}, {range}"), "value", std::move(size), "range",
+                           betweenTold(range->magnitude, board.sketch, board))
+               : size;
 }
 
-} // namespace tailpoint
+Prose withRangeOfWay(const Board& board, std::size_t answer, const Vector& vector, Prose way) {
+    const VectorRange* range = rangeOf(board, answer, vector);
+    return hasWay(range, board.sketch)
+               ? board.say(SENTENCE("solution", "{way}, {symbol} {range}"), "way", std::move(way), "symbol",
+                           vector.theta, "range", betweenTold(range->direction, board.sketch, board))
+               : way;
+}
+
+void writeExtremes(const Board& board, Step& step) {
+    if (!board.ranges || board.solution >= board.ranges->size())
+        return;
+    bool isAny = false;
+    for (std::size_t answer = 0; answer < board.ranges->size(); ++answer)
+        eachFound(board, answer, [&](const Vector&, const VectorRange& range) {
+            isAny = isAny || hasMagnitude(&range, board.sketch) || hasWay(&range, board.sketch);
+        });
+    if (isAny)
+        step.conclusion.push_back(board.say(
+            SENTENCE("solution",
+                     "Each range is what can come out when every given value lies within its tolerance.")));
+    eachFound(board, board.solution, [&](const Vector& vector, const VectorRange& range) {
+        const auto& magnitude = range.magnitude;
+        if (hasMagnitude(&range, board.sketch) && isPlaceTold(magnitude.atLeast) &&
+            isPlaceTold(magnitude.atGreatest))
+            step.conclusion.push_back(
+                board.say(SENTENCE("solution", "{quantity} is least with {least}, greatest with {greatest}."),
+                          "quantity", vector.size, "least", placeTold(board, magnitude.atLeast), "greatest",
+                          placeTold(board, magnitude.atGreatest)));
+        const auto& direction = range.direction; // told only where it is found alone
+        if (hasWay(&range, board.sketch) && !range.magnitudeFound && !direction.any &&
+            isPlaceTold(direction.atFrom) && isPlaceTold(direction.atTo))
+            step.conclusion.push_back(board.say(
+                SENTENCE("solution", "{quantity} begins its range with {least} and ends it with {greatest}."),
+                "quantity", vector.theta, "least", placeTold(board, direction.atFrom), "greatest",
+                placeTold(board, direction.atTo)));
+    });
+    for (Prose& remark : rangeRemarks((*board.ranges)[board.solution], board.sketch, board))
+        step.conclusion.push_back(std::move(remark));
+}
+
+void tellRangesBeside(Board& board) {
+    const std::vector<Ranged> all = rangedIn(board);
+    if (all.empty())
+        return;
+    for (Step& step : board.worked.steps) {
+        if (step.key == StepKey::answer)
+            continue;
+        for (auto* told : {&step.reasoning, &step.conclusion})
+            for (Prose& prose : *told)
+                prose = withRanges(board, all, prose);
+        if (step.key != StepKey::check)
+            for (Working& working : step.workings)
+                addRange(board, all, working);
+    }
+}
+
+} // namespace tailpoint::explaining

@@ -26,8 +26,8 @@ protected:
         document.replace(sketch, {});
         settle();
     }
-    QStringList rows() {
-        auto* model = child<QTableView>(panel, "vectorTable")->model();
+    QStringList rows(const char* of = "vectorTable") {
+        auto* model = child<QTableView>(panel, of)->model();
         QStringList all;
         for (int row = 0; row < model->rowCount(); ++row) {
             QStringList cells;
@@ -50,6 +50,17 @@ TEST_F(ValuesRanges, StandUnderEachValue) {
               QString::fromUtf8("from|335|23.0\u00B0|298|130")); // 335 cos 27 = 298.49, 335 sin 23 = 130.89
     EXPECT_TRUE(all[4].startsWith(QStringLiteral("Q|275")));
     EXPECT_TRUE(all[5].startsWith(QStringLiteral("R|"))) << "Q is exact";
+}
+
+TEST_F(ValuesRanges, StandUnderTheSideThatWasFound) {
+    open(loose());
+    const QStringList all = rows("angleTable");
+    const auto side = all.indexOf(QString::fromUtf8("R|520 N|115.0\u00B0"));
+    ASSERT_GE(side, 0) << all.join(u'\n').toStdString();
+    EXPECT_EQ(all.value(side + 1), QStringLiteral("range|509 to 530 N|"));
+    EXPECT_EQ(all.filter(QStringLiteral("range")).size(), 1);
+    open(raft());
+    EXPECT_TRUE(rows("angleTable").filter(QStringLiteral("range")).isEmpty());
 }
 
 TEST_F(ValuesRanges, AreReadOutWithTheValue) {

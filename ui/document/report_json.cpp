@@ -215,8 +215,7 @@ JsonValue solutionJson(const Answer& answer, const ExplainOptions& options, cons
     addLegs(out, sketch, answer.solved, answer.index);
     addLimits(out, answer, ranges);
     out.members.push_back({"residual", jsonNumber(solution.residual)});
-    Worked worked = explain(sketch, answer.solved, construction, answer.index, options);
-    tellRanges(worked, sketch, answer.solved, answer.index, ranges, options.sentences);
+    Worked worked = explain(sketch, answer.solved, construction, answer.index, options, ranges);
     if (options.uncertainty)
         tellUncertainty(worked, sketch, answer.solved, answer.index, uncertainties, *options.uncertainty,
                         options.sentences);

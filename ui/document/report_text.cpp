@@ -151,10 +151,21 @@ std::string angleSumNote(const ForceTriangle& triangle, const Sketch& sketch) {
                : std::string();
 }
 
-std::string triangleText(const ForceTriangle& triangle, const Sketch& sketch, const Solved& solved) {
+/// "520 N (505 to 539 N)" where the side was found; `ranges`: null where there are none.
+std::string lengthText(const ForceTriangle& triangle, std::size_t side, const Sketch& sketch,
+                       const tolerance::AnswerRange* ranges) {
+    const std::string length = shownForceWithUnit(triangle.sides[side], sketch);
+    const auto* range = ranges ? ranges->find(triangle.vectors[side]) : nullptr;
+    return range && range->magnitudeFound && !endsTold(range->magnitude, sketch).isOne
+               ? length + " (" + toText(rangeTold(range->magnitude, sketch), Minus::ascii) + ')'
+               : length;
+}
+
+std::string triangleText(const ForceTriangle& triangle, const Sketch& sketch, const Solved& solved,
+                         const tolerance::AnswerRange* ranges) {
     Rows rows{{"side", "length", "opposite angle"}};
     for (std::size_t i = 0; i < triangle.names.size(); ++i)
-        rows.push_back({triangle.names[i], shownForceWithUnit(triangle.sides[i], sketch),
+        rows.push_back({triangle.names[i], lengthText(triangle, i, sketch, ranges),
                         shownOrNone(triangle.opposite[i], sketch)});
     return heading("Force triangle") + table(rows) + angleSumNote(triangle, sketch) +
            knownsText(sketch, solved);
@@ -263,7 +274,7 @@ std::string valuesText(const Answer& answer, const Construction& construction, c
     if (construction.parallelogram)
         out += parallelogramText(*construction.parallelogram, sketch);
     if (construction.triangle)
-        out += triangleText(*construction.triangle, sketch, answer.solved);
+        out += triangleText(*construction.triangle, sketch, answer.solved, ranges);
     if ((construction.parallelogram || construction.triangle) && toleranceNote(sketch))
         out += paragraph("Sides and angles of the figure at the middle of the tolerances.");
     return out + legsText(sketch, answer.solved, answer.index);
@@ -295,12 +306,11 @@ std::string solutionsText(const std::vector<Answer>& answers, const ExplainOptio
         const Answer& answer = answers[i];
         const Construction construction = construct(answer.sketch, answer.solved, answer.index);
         const auto told = [&](const ExplainOptions& by) {
-            return explain(answer.sketch, answer.solved, construction, answer.index, by);
+            return explain(answer.sketch, answer.solved, construction, answer.index, by, ranges);
         };
         worked.push_back(told(options));
         const std::string remark =
             options.handRounding ? byHandText(worked.back(), told(guarded)) : std::string();
-        tellRanges(worked.back(), answer.sketch, answer.solved, answer.index, ranges, options.sentences);
         std::vector<Prose> uncertainty;
         if (options.uncertainty) {
             uncertainty = uncertaintyTold(answer.sketch, answer.solved, answer.index, uncertainties,

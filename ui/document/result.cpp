@@ -144,8 +144,7 @@ std::vector<AngleName> Result::angleNames(std::size_t solution, bool byParallelo
 
 std::shared_ptr<const Worked> Result::worked(const ExplainOptions& options, std::size_t solution) const {
     return m_memory->find(options, solution, [&] {
-        Worked told = explain(sketch, solved, constructionOf(solution), solution, options);
-        tellRanges(told, sketch, solved, solution, ranges(), options.sentences);
+        Worked told = explain(sketch, solved, constructionOf(solution), solution, options, ranges());
         if (options.uncertainty)
             tellUncertainty(told, sketch, solved, solution, uncertainties(*options.uncertainty),
                             *options.uncertainty, options.sentences);

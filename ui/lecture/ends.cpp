@@ -3,7 +3,6 @@
 
 #include "core/explain/caution.h"
 #include "core/explain/question.h"
-#include "ui/practice/problem_file.h"
 
 #include <QCoreApplication>
 
@@ -42,11 +41,11 @@ void addCaution(Step& step, const Sketch& sketch) {
 
 } // namespace
 
-Step opening(const Sketch& sketch) {
+Step opening(const Sketch& sketch, const std::string& words) {
     Step step;
     step.key = StepKey::question;
     step.title = Told::tr("The question").toStdString(); // the sheet's title block has its title
-    step.reasoning = sentencesOf(wordsOf(sketch));
+    step.reasoning = sentencesOf(words);
     if (step.reasoning.empty())
         step.reasoning.push_back(proseOf(question(sketch)));
     addCaution(step, sketch);

@@ -6,8 +6,8 @@
 
 namespace tailpoint {
 
-/// What is asked, as the sketch's file words it where it does, beside the bare given forces.
-Step opening(const Sketch& sketch);
+/// What is asked, in the question's own `words` where it has some, beside the bare given forces.
+Step opening(const Sketch& sketch, const std::string& words);
 /// The answer, or both.
 Step closing(const Sketch& sketch, std::vector<Prose> answers);
 

@@ -31,7 +31,7 @@ std::optional<std::size_t> LectureView::stopAt(const StepPlace& place, std::size
 void LectureView::replan() {
     if (m_replanning || m_stops.empty())
         return;
-    m_stops = planOf(m_document.result(), m_figure, m_options);
+    m_stops = planOf(m_document.result(), m_figure, m_options, m_words.of(m_document.sketch()));
     m_stop = 0;
     for (std::size_t i = m_walked.size(); i-- > 0;)
         if (const auto at = stopAt(m_walked[i], i)) {

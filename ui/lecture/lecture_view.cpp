@@ -74,7 +74,7 @@ void LectureView::begin(const Result& result, ConstructionKind construction, con
     m_document.replace(m_plan, QString());
     m_document.choose(m_planned);
     m_replanning = false;
-    m_stops = planOf(m_document.result(), m_figure, m_options);
+    m_stops = planOf(m_document.result(), m_figure, m_options, m_words.of(m_document.sketch()));
     m_stop = std::min(from.stop, m_stops.size() - 1);
     m_beat = std::min(from.beat, m_stops[m_stop].lastBeat());
     anchor();

@@ -7,6 +7,7 @@
 #include "ui/lecture/column.h"
 #include "ui/lecture/measures.h"
 #include "ui/lecture/plan.h"
+#include "ui/practice/problem_file.h"
 #include "ui/style/theme.h"
 
 #include <QWidget>
@@ -126,6 +127,7 @@ private:
     FigureOptions m_figure;
     ExplainOptions m_options;
     std::vector<Stop> m_stops;
+    ProblemWords m_words; ///< at every move of a drag
     std::size_t m_stop = 0, m_beat = 0;
     std::vector<StepPlace> m_walked; ///< the steps up to here, when it last went on or back
     std::size_t m_walkedBeat = 0;

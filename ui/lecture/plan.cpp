@@ -3,6 +3,7 @@
 
 #include "ui/lecture/ends.h"
 #include "ui/lecture/revealed.h"
+#include "ui/practice/problem_file.h"
 
 #include <QCoreApplication>
 #include <algorithm>
@@ -281,9 +282,14 @@ std::vector<Beat> beatsOf(const Step& step) {
 }
 
 std::vector<Stop> planOf(const Result& result, const FigureOptions& figure, const ExplainOptions& options) {
+    return planOf(result, figure, options, wordsOf(result.sketch));
+}
+
+std::vector<Stop> planOf(const Result& result, const FigureOptions& figure, const ExplainOptions& options,
+                         const std::string& words) {
     Planner plan(result, figure);
     plan.setAsGiven(true);
-    plan.add(opening(result.sketch), result.chosen);
+    plan.add(opening(result.sketch, words), result.chosen);
     const std::size_t answers = result.solved.solutions.size();
     const bool both = answers == 2;
     const auto worked = result.worked(options, both ? 0 : result.chosen);

@@ -47,7 +47,10 @@ struct Stop {
 };
 
 /// From the bare given forces through every step to the answer; where there are two answers, both are walked.
-/// `figure` is what doesn't change on the way: construction, style.
+/// `figure` is what doesn't change on the way: construction, style. `words` of the question, where it has its
+/// own (wordsOf() in ui/practice/problem_file.h, of which the second form asks).
+std::vector<Stop> planOf(const Result& result, const FigureOptions& figure, const ExplainOptions& options,
+                         const std::string& words);
 std::vector<Stop> planOf(const Result& result, const FigureOptions& figure,
                          const ExplainOptions& options = {});
 

@@ -125,6 +125,9 @@ QList<BareTable> angleTables(const Result& result) {
     const auto force = symbolOf(result.sketch.forceUnit), angle = nameOf(result.sketch.angleUnit);
     QList<BareTable> tables;
     for (const FigureRow& row : shapeRows(result)) {
+        if (row.belongsAbove) { // the table of vectors has it
+            continue;
+        }
         QStringList cells{text(plain(row.label))};
         for (qsizetype i = 0; i < row.values.size(); ++i) {
             const bool isForce = row.values.size() == 2 && i == 0;

@@ -84,6 +84,12 @@ void addTriangle(QList<FigureRow>& rows, const ForceTriangle& triangle, const Re
     for (std::size_t i = 0; i < 3; ++i) {
         rows << FigureRow{{symbolWords(things, sideOf(triangle, i))},
                           {quantity(triangle.sides[i], sketch), angleOrNone(triangle.opposite[i], sketch)}};
+        const tolerance::AnswerRange* ranges = result.rangeOf(result.chosen);
+        const auto* range = ranges ? ranges->find(triangle.vectors[i]) : nullptr;
+        if (range && range->magnitudeFound && !endsTold(range->magnitude, sketch).isOne) {
+            const QString ends = onScreen(toText(rangeTold(range->magnitude, sketch)));
+            rows << FigureRow{{words(Figures::tr("range"))}, {ends, {}}, false, {}, true};
+        }
     }
     if (!triangle.knowns.empty()) {
         rows << FigureRow{knownsAddedUp(things, triangle.knowns), {}};

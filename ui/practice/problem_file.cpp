@@ -69,12 +69,19 @@ std::string statementOf(const Sketch& sketch) {
                                                                               : std::string();
 }
 
-std::string wordsOf(const Sketch& sketch) {
+std::string ProblemWords::of(const Sketch& sketch) {
     std::string words = statementOf(sketch);
     const auto id = words.empty() ? std::nullopt : problemIdOf(sketch);
-    const auto made = id ? problem(*id) : std::nullopt;
-    const bool isOfOthers = made && made->statement == words && !isSameQuestion(made->sketch, sketch);
+    if (id != m_id) {
+        m_id = id;
+        m_made = id ? problem(*id) : std::nullopt;
+    }
+    const bool isOfOthers = m_made && m_made->statement == words && !isSameQuestion(m_made->sketch, sketch);
     return isOfOthers ? std::string() : words;
+}
+
+std::string wordsOf(const Sketch& sketch) {
+    return ProblemWords().of(sketch);
 }
 
 std::optional<Sketch> withOtherNumbers(const Sketch& sketch, std::uint32_t seed) {

@@ -20,6 +20,15 @@ std::string statementOf(const Sketch& sketch);
 /// The same, unless it is the words that a problem was made with and the values are others now: these would
 /// ask another question.
 std::string wordsOf(const Sketch& sketch);
+/// The same of a sketch that changes time and again: a problem is made once, to be compared with.
+class ProblemWords {
+public:
+    std::string of(const Sketch& sketch);
+
+private:
+    std::optional<ProblemId> m_id;
+    std::optional<Problem> m_made;
+};
 /// Which problem it is, where the file says so and the problem exists.
 std::optional<ProblemId> problemIdOf(const Sketch& sketch);
 /// The sketch with another statement; an empty one takes the key out.

@@ -166,10 +166,11 @@ std::string textOf(const Golden& golden) {
     const Construction construction = construct(golden.sketch, solved, golden.solution);
     std::string text =
         toText(statement(golden.sketch).sentence) + "\n" + plain(question(golden.sketch)) + "\n\n";
-    Worked worked = explain(golden.sketch, solved, construction, golden.solution, golden.options);
-    if (tolerance::boxOf(golden.sketch).hasTolerance)
-        tellRanges(worked, golden.sketch, solved, golden.solution,
-                   tolerance::rangesOf(golden.sketch, solved));
+    const auto ranges = tolerance::boxOf(golden.sketch).hasTolerance
+                            ? tolerance::rangesOf(golden.sketch, solved)
+                            : tolerance::Ranges();
+    const Worked worked =
+        explain(golden.sketch, solved, construction, golden.solution, golden.options, ranges);
     return text + toText(worked, Minus::typographic);
 }
 

@@ -6,6 +6,7 @@
 #include "tests/support/sketches.h"
 
 #include <gtest/gtest.h>
+#include <regex>
 
 namespace tailpoint {
 namespace TAILPOINT_FILE {
@@ -86,8 +87,8 @@ struct Told {
 
 Told solved(const Sketch& asked, std::size_t answer = 0) {
     const Solved solved = solve(asked);
-    Worked worked = explain(asked, solved, construct(asked, solved, answer), answer);
-    tellRanges(worked, asked, solved, answer, tolerance::rangesOf(asked, solved));
+    const Worked worked = explain(asked, solved, construct(asked, solved, answer), answer, {},
+                                  tolerance::rangesOf(asked, solved));
     for (const Step& step : worked.steps)
         if (step.key == StepKey::answer)
             return {toText(worked.answer, Minus::ascii), toText(step, Minus::ascii, 10000)};
@@ -100,14 +101,78 @@ void expectTold(const std::string& text, const std::string& part) {
 
 // 509.747 to 529.901 N and -5.0506 to -2.2263 degrees: own dense grid over all inputs, ends included, then
 // zoomed. R is least where P is least and the angle between P and Q greatest.
-TEST(RangesTold, StandRightBehindTheAnswer) {
+TEST(RangesTold, StandBesideWhatWasFound) {
     const Told raft = solved(sketch({loose(force("P", 340, 25), 5, 2), force("Q", 275, -40)}));
-    const std::string ranges =
-        "Within the given tolerances R is between 509 N and 530 N and θ_R is between -5.1° and -2.2°.";
-    expectTold(raft.answer, ranges);
-    expectTold(raft.step, ranges);
+    const std::string answer =
+        "R = 520 N, between 509 N and 530 N, 3.6° clockwise from +x, θ_R between -5.1° and -2.2°.";
+    EXPECT_EQ(raft.answer, answer);
+    expectTold(raft.step, answer);
     expectTold(raft.step, "R is least with P at 335 N and θ_P at 27.0°, greatest with P at 345 N and "
                           "θ_P at 23.0°.");
+}
+
+/// Where the symbol of something found has its number, and no range right behind it.
+std::vector<std::string> bareIn(const std::string& text, const std::string& symbol, const std::string& unit) {
+    std::vector<std::string> bare;
+    const std::regex value("(?:^|[ (])" + symbol + " = [0-9.]+" + unit + "(.{0,12})");
+    for (auto at = std::sregex_iterator(text.begin(), text.end(), value); at != std::sregex_iterator(); ++at)
+        if (const std::string behind = (*at)[1]; !behind.starts_with(", between ") &&
+                                                 !behind.starts_with(", at least ") &&
+                                                 !behind.starts_with(" ("))
+            bare.push_back(at->str());
+    return bare;
+}
+
+TEST(RangesTold, NoSentenceHasAFoundValueWithoutItsRange) {
+    struct Asked {
+        Sketch sketch;
+        std::vector<std::string> found;
+    };
+    const auto p = [] { return loose(force("P", 340, 25), 5, 2); };
+    const std::vector<Asked> all{
+        {sketch({p(), force("Q", 275, -40)}), {"R"}},
+        {sketch({p(), force("Q", 275, -40), force("S", 120, 170)}), {"R"}},
+        {sketch({p(), force("Q", kToFind, kToFind)}, force("R", 520, -4)), {"Q"}},
+        {balanced({loose(force("W", 12, -90), 1, 0), force("A", kToFind, 30), force("B", kToFind, 140)}),
+         {"A", "B"}},
+        {sketch({loose(force("P", kToFind, 40), 0, 1), force("Q", 220, kToFind)}, force("R", 400, 10)),
+         {"P′", "P″"}},
+    };
+    for (const Asked& asked : all) {
+        const Solved solved = solve(asked.sketch);
+        ASSERT_FALSE(solved.solutions.empty());
+        const auto ranges = tolerance::rangesOf(asked.sketch, solved);
+        for (const Method method : {Method::suited, Method::triangle, Method::components})
+            for (std::size_t answer = 0; answer < solved.solutions.size(); ++answer) {
+                ExplainOptions options;
+                options.method = method;
+                const Worked worked = explain(asked.sketch, solved, construct(asked.sketch, solved, answer),
+                                              answer, options, ranges);
+                std::string sentences = toText(worked.answer, Minus::ascii);
+                for (const Step& step : worked.steps)
+                    for (const auto* told : {&step.reasoning, &step.conclusion})
+                        for (const Prose& prose : *told)
+                            sentences += '\n' + toText(prose, Minus::ascii);
+                for (const std::string& symbol : asked.found) {
+                    EXPECT_NE(sentences.find(symbol + " = "), std::string::npos) << symbol << sentences;
+                    for (const std::string& bare : bareIn(sentences, symbol, " N"))
+                        ADD_FAILURE() << bare << "\n" << sentences;
+                }
+            }
+    }
+}
+
+/// In the line that has computed it, too.
+TEST(RangesTold, StandBehindTheLineThatFoundIt) {
+    const Sketch raft = sketch({loose(force("P", 340, 25), 5, 2), force("Q", 275, -40)});
+    const Solved solved = solve(raft);
+    const Worked worked =
+        explain(raft, solved, construct(raft, solved), 0, {}, tolerance::rangesOf(raft, solved));
+    std::string results;
+    for (const Step& step : worked.steps)
+        results += fieldsOf(step).result + '\n';
+    expectTold(results, "R = 519.86 N, to three figures 520 N, between 509 N and 530 N\n");
+    expectTold(results, "-3.648°, to one decimal -3.6°, between -5.1° and -2.2°\n");
 }
 
 // 404.371 to 463.947 N and 235.749 to 281.363 N: own dense grid, as above.
@@ -127,17 +192,17 @@ TEST(RangesTold, EachOfTwoAnswersHasItsOwn) {
 TEST(RangesTold, SayThatAPartHasNoAnswer) {
     const Told flat = solved(balanced({force("W", 12, -90), loose(force("A", kToFind, 1.5), 0, 2),
                                        loose(force("B", kToFind, 178.5), 0, 2)}));
-    expectTold(flat.answer, "A is at least 98.2 N without an upper bound");
+    expectTold(flat.answer, "A = 229 N, at least 98.2 N without an upper bound; B = 229 N, at least");
     expectTold(flat.step, "A part of the tolerances has no such answer");
 }
 
 TEST(RangesTold, NothingIsToldWithoutTolerances) {
     const Sketch plain = sketch({force("P", 340, 25), force("Q", 275, -40)});
     const Solved solved = solve(plain);
-    Worked worked = explain(plain, solved, construct(plain, solved));
-    const Worked before = worked;
-    tellRanges(worked, plain, solved, 0, {});
-    EXPECT_EQ(worked, before);
+    const auto ranges = tolerance::rangesOf(plain, solved);
+    ASSERT_EQ(ranges.size(), 1U) << "each of them one value";
+    EXPECT_EQ(explain(plain, solved, construct(plain, solved), 0, {}, ranges),
+              explain(plain, solved, construct(plain, solved)));
 }
 
 /// Ends by themselves, outward, for a table.

@@ -91,5 +91,20 @@ TEST(ProblemFile, WordsOfOtherValuesAreNotThoseOfTheSketch) {
     EXPECT_TRUE(wordsOf(Sketch()).empty());
 }
 
+TEST(ProblemFile, WordsInTurnAreThoseOfEachSketch) {
+    const Sketch first = withPracticeKeys(*problem({"two-forces", 1, 3})),
+                 second = withPracticeKeys(*problem({"two-ropes", 2, 5}));
+    Sketch dragged = first, edited = withStatement(first, "Two boats pull. How hard?");
+    dragged.forces[0].magnitude.value = 1234;
+    ProblemWords words;
+    for (const auto* sketch :
+         std::initializer_list<const Sketch*>{&first, &dragged, &second, &dragged, &first, &edited})
+        EXPECT_EQ(words.of(*sketch), wordsOf(*sketch));
+    EXPECT_EQ(words.of(first), statementOf(first));
+    EXPECT_TRUE(words.of(dragged).empty());
+    EXPECT_TRUE(words.of(Sketch()).empty());
+    EXPECT_EQ(words.of(second), statementOf(second));
+}
+
 } // namespace TAILPOINT_FILE
 } // namespace tailpoint

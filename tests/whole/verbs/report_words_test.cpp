@@ -150,12 +150,21 @@ TEST(ReportWords, AnAnswerStandsWithItsRange) {
     EXPECT_TRUE(answer.contains(QStringLiteral("R = 520 N, between 508 N and 532 N; ")))
         << answer.toStdString();
     EXPECT_TRUE(answer.contains(QStringLiteral(", between -4.8° and -2.5°"))) << answer.toStdString();
-    EXPECT_TRUE(flowed(report.mid(report.indexOf(QStringLiteral("Worked solution"))))
-                    .contains(QStringLiteral("Within the given tolerances R is between 508 N and 532 N")));
+    EXPECT_TRUE(flowed(under(report, QStringLiteral("Force triangle")))
+                    .contains(QStringLiteral("R 520 N (508 to 532 N) 115.0°")))
+        << report.toStdString();
+    const QString worked = flowed(report.mid(report.indexOf(QStringLiteral("Worked solution"))));
+    for (const char* told :
+         {"= 519.86 N, to three figures 520 N, between 508 N and 532 N",
+          "R = 520 N, between 508 N and 532 N, 3.6° clockwise from +x, θ_R between -4.8° and "
+          "-2.5°.",
+          "R = 520 N (508 to 532 N) lies between."})
+        EXPECT_TRUE(worked.contains(QString::fromUtf8(told))) << told << '\n' << worked.toStdString();
     const QString html = reportOf(QStringLiteral("with-tolerance"), QStringLiteral("html"));
-    EXPECT_TRUE(html.contains(QStringLiteral("<p>Within the given tolerances"))) << "in the size of the text";
+    EXPECT_TRUE(html.contains(QStringLiteral("<p>Each range is what can come out")))
+        << "in the size of the text";
     EXPECT_TRUE(reportOf(QStringLiteral("with-tolerance"), QStringLiteral("latex"))
-                    .contains(QStringLiteral("Within the given tolerances")));
+                    .contains(QStringLiteral("Each range is what can come out")));
     EXPECT_FALSE(reportOf(QStringLiteral("survey-raft")).contains(QStringLiteral("tolerance")));
 }
 

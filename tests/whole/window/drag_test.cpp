@@ -7,8 +7,8 @@ using namespace whole;
 namespace TAILPOINT_FILE {
 
 TEST_F(OnTheRaft, ADraggedTipIsInTheTitleTheFileAndOnTheScreen) {
-    const double degrees = 50, newtons = 280;
-    const QPointF target = placeAt(commonPoint(), degrees, newtons * pixelsPerNewton());
+    const double degrees = 50, newtons = 230;
+    const QPointF target = onSheet(degrees, newtons);
     ASSERT_TRUE(drag(m_raft.p.tip, target, QStringLiteral("alt")));
     EXPECT_TRUE(becomesModified(true)) << m_program->title().toStdString();
 
@@ -22,7 +22,7 @@ TEST_F(OnTheRaft, ADraggedTipIsInTheTitleTheFileAndOnTheScreen) {
 
     ASSERT_TRUE(moveTo(emptyPlace())); // a handle is drawn round a tip under the pointer
     const QImage seen = settledScreen();
-    // Let go near the sheet's edge the view is fitted anew: Q, which was not touched, tells the scale.
+    // The view may have been fitted anew: Q, which was not touched, tells the scale.
     const auto drawn = findRaft(seen, m_program->sheet(), number(p, "direction"), number(q, "direction"));
     ASSERT_TRUE(drawn) << keep(seen);
     EXPECT_NEAR(drawn->p.length() / drawn->q.length(), number(p, "magnitude") / number(q, "magnitude"), 0.02)
@@ -31,7 +31,7 @@ TEST_F(OnTheRaft, ADraggedTipIsInTheTitleTheFileAndOnTheScreen) {
 
 TEST_F(OnTheRaft, ThePanelFollowsTheDragBeforeTheButtonIsReleased) {
     const QImage before = settledScreen();
-    ASSERT_TRUE(dragAndHold(m_raft.p.tip, placeAt(commonPoint(), 60, 250 * pixelsPerNewton())));
+    ASSERT_TRUE(dragAndHold(m_raft.p.tip, onSheet(60, 180)));
     const QImage during =
         screenWhere([&](const QImage& now) { return changedPixels(before, now, panel()) > 100; });
     EXPECT_FALSE(during.isNull()) << "the panel stands still while the tip moves" << keep(screen());
@@ -39,7 +39,7 @@ TEST_F(OnTheRaft, ThePanelFollowsTheDragBeforeTheButtonIsReleased) {
 }
 
 TEST_F(OnTheRaft, ADragIsTakenBackByOneUndoAndComesAgainByRedo) {
-    ASSERT_TRUE(drag(m_raft.p.tip, placeAt(commonPoint(), 60, 200 * pixelsPerNewton())));
+    ASSERT_TRUE(drag(m_raft.p.tip, onSheet(60, 200)));
     ASSERT_TRUE(becomesModified(true));
     ASSERT_TRUE(key(QStringLiteral("ctrl+z")));
     EXPECT_TRUE(becomesModified(false)) << "one undo step for the whole drag";
@@ -52,12 +52,12 @@ TEST_F(OnTheRaft, ADragIsTakenBackByOneUndoAndComesAgainByRedo) {
 }
 
 TEST_F(OnTheRaft, SavingWhileTheButtonIsDownKeepsWhatIsSeenAndUndoTakesItBack) {
-    ASSERT_TRUE(dragAndHold(m_raft.p.tip, placeAt(commonPoint(), 60, 250 * pixelsPerNewton())));
+    ASSERT_TRUE(dragAndHold(m_raft.p.tip, onSheet(60, 180)));
     ASSERT_TRUE(becomesModified(true));
     const QJsonObject during = force(saved(), 0); // Ctrl+S: Ctrl holds the magnitude, as it does in any drag
     EXPECT_NEAR(number(during, "direction"), 60, 1);
     EXPECT_EQ(number(during, "magnitude"), 340);
-    ASSERT_TRUE(moveTo(placeAt(commonPoint(), 80, 150 * pixelsPerNewton())));
+    ASSERT_TRUE(moveTo(onSheet(80, 150)));
     ASSERT_TRUE(release());
     EXPECT_FALSE(isModified()) << "the drag ended with the save";
     ASSERT_TRUE(key(QStringLiteral("ctrl+z")));
@@ -68,18 +68,18 @@ TEST_F(OnTheRaft, SavingWhileTheButtonIsDownKeepsWhatIsSeenAndUndoTakesItBack) {
 }
 
 TEST_F(OnTheRaft, UndoWhileTheButtonIsDownTakesTheDragBack) {
-    ASSERT_TRUE(dragAndHold(m_raft.p.tip, placeAt(commonPoint(), 60, 250 * pixelsPerNewton())));
+    ASSERT_TRUE(dragAndHold(m_raft.p.tip, onSheet(60, 180)));
     ASSERT_TRUE(becomesModified(true));
     ASSERT_TRUE(key(QStringLiteral("ctrl+z")));
     ASSERT_TRUE(becomesModified(false));
-    ASSERT_TRUE(moveTo(placeAt(commonPoint(), 80, 150 * pixelsPerNewton())));
+    ASSERT_TRUE(moveTo(onSheet(80, 150)));
     ASSERT_TRUE(release());
     EXPECT_FALSE(isModified());
     EXPECT_TRUE(findRaft(settledScreen(), m_program->sheet()));
 }
 
 TEST_F(OnTheRaft, EscapeTakesBackTheDragInProgress) {
-    ASSERT_TRUE(dragAndHold(m_raft.p.tip, placeAt(commonPoint(), 70, 250 * pixelsPerNewton())));
+    ASSERT_TRUE(dragAndHold(m_raft.p.tip, onSheet(70, 180)));
     ASSERT_TRUE(eventually([&] { return !findRaft(screen(), m_program->sheet()); }))
         << "the arrow follows the mouse";
     ASSERT_TRUE(key(QStringLiteral("Escape")));
@@ -91,8 +91,7 @@ TEST_F(OnTheRaft, EscapeTakesBackTheDragInProgress) {
 }
 
 TEST_F(OnTheRaft, ADragFromTheCommonPointDrawsANewForce) {
-    ASSERT_TRUE(
-        drag(commonPoint(), placeAt(commonPoint(), 110, 150 * pixelsPerNewton()), QStringLiteral("alt")));
+    ASSERT_TRUE(drag(commonPoint(), onSheet(110, 150), QStringLiteral("alt")));
     ASSERT_TRUE(becomesModified(true));
     const QJsonObject sketch = saved();
     ASSERT_EQ(sketch[QStringLiteral("forces")].toArray().size(), 3);
@@ -103,8 +102,7 @@ TEST_F(OnTheRaft, ADragFromTheCommonPointDrawsANewForce) {
 }
 
 TEST_F(OnTheRaft, ShiftHoldsTheDirectionOfADraggedTip) {
-    ASSERT_TRUE(
-        drag(m_raft.q.tip, placeAt(commonPoint(), -60, 200 * pixelsPerNewton()), QStringLiteral("shift")));
+    ASSERT_TRUE(drag(m_raft.q.tip, onSheet(-60, 200), QStringLiteral("shift")));
     ASSERT_TRUE(becomesModified(true));
     const QJsonObject q = force(saved(), 1);
     EXPECT_EQ(number(q, "direction"), -40);
@@ -112,8 +110,7 @@ TEST_F(OnTheRaft, ShiftHoldsTheDirectionOfADraggedTip) {
 }
 
 TEST_F(OnTheRaft, CtrlHoldsTheMagnitudeOfADraggedTip) {
-    ASSERT_TRUE(
-        drag(m_raft.q.tip, placeAt(commonPoint(), -60, 200 * pixelsPerNewton()), QStringLiteral("ctrl")));
+    ASSERT_TRUE(drag(m_raft.q.tip, onSheet(-60, 200), QStringLiteral("ctrl")));
     ASSERT_TRUE(becomesModified(true));
     const QJsonObject q = force(saved(), 1);
     EXPECT_EQ(number(q, "magnitude"), 275);

@@ -32,6 +32,14 @@ protected:
 
     QPointF commonPoint() const { return m_raft.p.tail; }
     double pixelsPerNewton() const { return m_raft.p.length() / 340; }
+    /// From the common point, away from the sheet's edge: there it scrolls under a tip that is held, and the
+    /// longer the machine takes the further.
+    QPointF onSheet(double degrees, double newtons) const {
+        const QPointF place = placeAt(commonPoint(), degrees, newtons * pixelsPerNewton());
+        EXPECT_TRUE(m_program->sheet().contains(place.toPoint()))
+            << degrees << " degrees, " << newtons << " N";
+        return place;
+    }
     /// On the sheet, away from every arrow and label.
     QPointF emptyPlace() const { return QPointF(m_program->sheet().topLeft()) + QPointF(6, 6); }
     QRect panel() const {
