@@ -146,8 +146,8 @@ public:
         case FormulaKind::relation:
             return writeRelation(f);
         case FormulaKind::row:
-            for (const Formula& one : f.parts)
-                write(one);
+            for (const Formula& one : f.parts) // behind words a bare minus would be set as one between terms
+                one.kind == FormulaKind::negative || one.value < 0 ? braced(one) : write(one);
             return;
         }
     }

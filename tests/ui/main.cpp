@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // The application is made when tests run, not when they are listed: listing needs no display.
 #include <QApplication>
+#include <QDir>
 #include <QFile>
 #include <QStandardPaths>
 #include <QTemporaryDir>
@@ -18,7 +19,12 @@ public:
             qputenv("QT_QPA_PLATFORM", "offscreen");
         }
         QStandardPaths::setTestModeEnabled(true);
-        qputenv("XDG_STATE_HOME", QFile::encodeName(m_state.path())); // nobody's own copies and versions
+        // A home of its own: nobody's own copies and versions, and no settings or record shared with the test
+        // that runs beside this one. What the fonts' library keeps stays where it is.
+        if (qEnvironmentVariableIsEmpty("XDG_CACHE_HOME"))
+            qputenv("XDG_CACHE_HOME", QFile::encodeName(QDir::homePath() + QStringLiteral("/.cache")));
+        qputenv("HOME", QFile::encodeName(m_state.path()));
+        qputenv("XDG_STATE_HOME", QFile::encodeName(m_state.path()));
         QLocale::setDefault(QLocale::c());
         m_application = std::make_unique<QApplication>(m_count, m_values);
         QCoreApplication::setOrganizationName(QStringLiteral("tailpoint-tests"));

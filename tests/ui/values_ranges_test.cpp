@@ -57,10 +57,11 @@ TEST_F(ValuesRanges, StandUnderTheSideThatWasFound) {
     const QStringList all = rows("angleTable");
     const auto side = all.indexOf(QString::fromUtf8("R|520 N|115.0\u00B0"));
     ASSERT_GE(side, 0) << all.join(u'\n').toStdString();
-    EXPECT_EQ(all.value(side + 1), QStringLiteral("range|509 to 530 N|"));
-    EXPECT_EQ(all.filter(QStringLiteral("range")).size(), 1);
+    EXPECT_EQ(all.value(side + 1), QStringLiteral("from|509 N|"));
+    EXPECT_EQ(all.value(side + 2), QStringLiteral("to|530 N|"));
+    EXPECT_EQ(all.filter(QStringLiteral("from|")).size(), 1) << "P and Q are given";
     open(raft());
-    EXPECT_TRUE(rows("angleTable").filter(QStringLiteral("range")).isEmpty());
+    EXPECT_TRUE(rows("angleTable").filter(QStringLiteral("from|")).isEmpty());
 }
 
 TEST_F(ValuesRanges, AreReadOutWithTheValue) {

@@ -75,6 +75,34 @@ VectorId sideOf(const ForceTriangle& triangle, std::size_t side) {
     return triangle.vectors[side] == kNoVector ? kKnownVector : vectorId(triangle.vectors[side]);
 }
 
+/// "508", "532*" of an outer bound, "\u221e" of none.
+QString endInTable(const EndsTold& ends, bool isFrom) {
+    const std::string& end = isFrom ? ends.from : ends.to;
+    const QString shown = !end.empty() ? onScreen(end)
+                          : isFrom     ? QStringLiteral("\u2212\u221e")
+                                       : QStringLiteral("\u221e");
+    return ends.isMarked && !ends.isOne ? shown + u'*' : shown;
+}
+
+/// What a side that was found can be, under it.
+void addEndsOfSide(QList<FigureRow>& rows, const Result& result, int vector) {
+    const tolerance::AnswerRange* ranges = result.rangeOf(result.chosen);
+    const auto* range = ranges ? ranges->find(vector) : nullptr;
+    if (!range || !range->magnitudeFound) {
+        return;
+    }
+    const EndsTold ends = endsTold(range->magnitude, result.sketch);
+    if (ends.isOne) {
+        return;
+    }
+    const auto add = [&](const QString& label, bool isFrom) {
+        const QString unit = text(symbolOf(result.sketch.forceUnit));
+        rows << FigureRow{{words(label)}, {endInTable(ends, isFrom) + u' ' + unit, {}}, false, {}, true};
+    };
+    add(Figures::tr("from"), true);
+    add(Figures::tr("to"), false);
+}
+
 void addTriangle(QList<FigureRow>& rows, const ForceTriangle& triangle, const Result& result) {
     const Sketch& sketch = result.sketch;
     const Things& things = result.things();
@@ -84,12 +112,7 @@ void addTriangle(QList<FigureRow>& rows, const ForceTriangle& triangle, const Re
     for (std::size_t i = 0; i < 3; ++i) {
         rows << FigureRow{{symbolWords(things, sideOf(triangle, i))},
                           {quantity(triangle.sides[i], sketch), angleOrNone(triangle.opposite[i], sketch)}};
-        const tolerance::AnswerRange* ranges = result.rangeOf(result.chosen);
-        const auto* range = ranges ? ranges->find(triangle.vectors[i]) : nullptr;
-        if (range && range->magnitudeFound && !endsTold(range->magnitude, sketch).isOne) {
-            const QString ends = onScreen(toText(rangeTold(range->magnitude, sketch)));
-            rows << FigureRow{{words(Figures::tr("range"))}, {ends, {}}, false, {}, true};
-        }
+        addEndsOfSide(rows, result, triangle.vectors[i]);
     }
     if (!triangle.knowns.empty()) {
         rows << FigureRow{knownsAddedUp(things, triangle.knowns), {}};
@@ -196,15 +219,6 @@ FigureRow vectorRow(const Result& result, const VectorPlace& place, const Soluti
                    onScreen(shownForce(each.vector.y(), sketch))}};
     row.spoken = spokenValues(row.values, result, place);
     return row;
-}
-
-/// "508", "532*" of an outer bound, "\u221e" of none.
-QString endInTable(const EndsTold& ends, bool isFrom) {
-    const std::string& end = isFrom ? ends.from : ends.to;
-    const QString shown = !end.empty() ? onScreen(end)
-                          : isFrom     ? QStringLiteral("\u2212\u221e")
-                                       : QStringLiteral("\u221e");
-    return ends.isMarked && !ends.isOne ? shown + u'*' : shown;
 }
 
 QList<EndsTold> endsOf(const tolerance::VectorRange& range, const Sketch& sketch) {

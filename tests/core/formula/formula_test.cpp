@@ -173,6 +173,12 @@ TEST(Formula, SetsWordsBehindANumberWithTheirSpaces) {
     EXPECT_FALSE(evaluate(row, AngleUnit::deg));
 }
 
+/// TeX: what begins with a sign is unary within braces of its own (from memory).
+TEST(Formula, AMinusBehindWordsBelongsToItsNumber) {
+    EXPECT_EQ(toLatex(rowOf({degrees(-3.648, "-3.648"), inWords(", between "), degrees(-4.9, "-4.9")})),
+              "{-3.648^{\\circ}}\\text{, between }{-4.9^{\\circ}}");
+}
+
 TEST(Formula, ShowsAnAsciiMinusInReports) {
     const Formula f = sum(degrees(25, "25.0"), negative(degrees(-40, "-40.0")));
     EXPECT_EQ(toText(f, Minus::ascii), "25.0° - (-40.0°)");

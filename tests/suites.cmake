@@ -1,0 +1,43 @@
+# SPDX-License-Identifier: MIT
+# One CTest entry for each suite of a GoogleTest program, of a long one for every CHUNK cases: most cases take less
+# than their program takes to start. Run after linking: cmake -DPROGRAM=... -DOUT=... -DCHUNK=... -DENVIRONMENT=... -P
+execute_process(COMMAND ${CMAKE_COMMAND} -E env ${ENVIRONMENT} ${PROGRAM} --gtest_list_tests
+  OUTPUT_VARIABLE listed COMMAND_ERROR_IS_FATAL ANY)
+string(REGEX REPLACE "#[^\n]*" "" listed "${listed}")
+string(REGEX REPLACE "[\n]+" ";" lines "${listed}")
+
+set(script "")
+set(suite "")
+set(cases "")
+set(count 0)
+set(part 1)
+macro(end_of_entry)
+  if(count)
+    set(name "${suite}")
+    if(part GREATER 1)
+      string(APPEND name ".part${part}")
+    endif()
+    string(APPEND script "add_test([==[${name}]==] [==[${PROGRAM}]==] [==[--gtest_filter=${cases}]==])\n"
+      "set_tests_properties([==[${name}]==] PROPERTIES ENVIRONMENT [==[${ENVIRONMENT}]==] TIMEOUT 600)\n")
+    math(EXPR part "${part} + 1")
+  endif()
+  set(cases "")
+  set(count 0)
+endmacro()
+
+foreach(line IN LISTS lines)
+  string(STRIP "${line}" word)
+  if(line MATCHES "^  ")
+    string(APPEND cases "${suite}.${word}:")
+    math(EXPR count "${count} + 1")
+    if(count EQUAL CHUNK)
+      end_of_entry()
+    endif()
+  elseif(word MATCHES "\\.$")
+    end_of_entry()
+    string(REGEX REPLACE "\\.$" "" suite "${word}")
+    set(part 1)
+  endif()
+endforeach()
+end_of_entry()
+file(WRITE ${OUT} "${script}")
