@@ -30,7 +30,7 @@ namespace tailpoint {
 namespace {
 
 constexpr std::size_t kPoints = 10'000;    ///< of the curves at rest
-constexpr std::size_t kPointsMoving = 500; ///< while a hand moves on the sheet: the grid's own thousand
+constexpr std::size_t kPointsMoving = 500; ///< while the sheet changes: the grid's own thousand
 constexpr int kRest = 150;                 ///< milliseconds until a hand counts as at rest
 constexpr double kCopiedScale = 2;         ///< pixels a point
 
@@ -246,8 +246,9 @@ void SweepDialog::follow() {
     const std::optional<Sketch> base =
         isAnswered ? std::optional(withValue(m_document.sketch(), *scalar, m_range.from)) : std::nullopt;
     if (!base || base != m_shown) {
-        compute(m_document.isPreviewing() ? kPointsMoving : kPoints);
-        if (m_document.isPreviewing()) {
+        const bool changed = m_shown.has_value(); // by a hand on the sheet, or by undo, time and again
+        compute(changed ? kPointsMoving : kPoints);
+        if (changed) {
             m_rest.start();
         }
         m_shown = base;

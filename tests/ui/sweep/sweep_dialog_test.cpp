@@ -114,6 +114,20 @@ TEST_F(SweepBesideTheSheet, ItsCurvesFollowWhatElseIsDragged) {
     EXPECT_NEAR(least(), 5.07141914088839, 1e-12);
 }
 
+/// An undo that is held down waits for few points.
+TEST_F(SweepBesideTheSheet, ItsCurvesFollowAnUndoAndAreWholeAtRest) {
+    vary("direction of A", "0", "90");
+    Sketch heavier = window->document().sketch();
+    heavier.forces[0].magnitude.value = 24;
+    ASSERT_FALSE(window->document().edit(heavier, QStringLiteral("load")));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return dialog->view().sweep()->at.size() == 10'001u; }));
+    window->document().undo();
+    EXPECT_NEAR(least(), 5.07141914088839, 1e-12);
+    EXPECT_LT(dialog->view().sweep()->at.size(), 10'001u);
+    EXPECT_TRUE(QTest::qWaitFor([&] { return dialog->view().sweep()->at.size() == 10'001u; }));
+    EXPECT_NEAR(least(), 5.07141914088839, 1e-12);
+}
+
 TEST_F(SweepBesideTheSheet, SaysWhatCantBeReadAndKeepsItsCurves) {
     vary("direction of A", "0", "90");
     type("sweepTo", "ninety");
