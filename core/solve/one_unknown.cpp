@@ -75,7 +75,6 @@ Remark missWords(const Sketch& sketch, const UnknownVector& unknown, const Phras
 void sayMiss(Solved& solved, const Sketch& sketch, const UnknownVector& unknown, const Remark& miss) {
     const Phrase name =
         unknown.direction ? directionOf(sketch, unknown.index) : magnitudeOf(sketch, unknown.index);
-    solved.status = Status::overdetermined;
     say(solved,
         {{{MessageCode::oneUnknown, "One unknown only, the " + name + ", but a plane gives two equations.",
            "Free one more: " + givenChoices(sketch, unknown.index) + "."},
@@ -101,27 +100,33 @@ void solveOneUnknown(Solved& solved, const Sketch& sketch, const Question& quest
     const std::optional<Best> best =
         line != nullptr ? std::optional(bestMagnitude(*line, question.target()))
                         : bestDirection(std::get<kernel::Circle>(side).magnitude, question.target());
+    solved.status = Status::overdetermined;
     if (!best) {
-        return sayMiss(solved, sketch, unknown,
-                       {MessageCode::noDirectionHolds,
-                        "No direction of " + called(sketch, unknown.index) +
-                            " makes the equation hold: without it nothing is left over."});
+        return sayOf(question, [&] {
+            sayMiss(solved, sketch, unknown,
+                    {MessageCode::noDirectionHolds,
+                     "No direction of " + called(sketch, unknown.index) +
+                         " makes the equation hold: without it nothing is left over."});
+        });
     }
     Solution solution =
         answered(givenPart(sketch, question), sketch, question, kernel::Root{best->found, {}});
     const bool against = line != nullptr && line->ray && best->found.magnitude < 0;
     if (!holds(sketch, unknown, solution, *best)) {
-        return sayMissOf(solved, sketch, question, solution, *best, against);
+        return sayOf(question, [&] { sayMissOf(solved, sketch, question, solution, *best, against); });
     }
     if (against) {
         solved.status = Status::none;
         solved.reversed.push_back(std::move(solution));
-        return say(solved, {reversedWords(0, 1, {called(sketch, unknown.index)})});
+        return sayOf(question, [&] { say(solved, {reversedWords(0, 1, {called(sketch, unknown.index)})}); });
     }
     solved.status = Status::unique;
-    say(solved, {holdsWords(valueWords(sketch, unknown, vectorIn(solution, unknown.index)), *best, sketch)});
     solved.solutions.push_back(std::move(solution));
-    say(solved, {turnedWords(sketch, solved.solutions)});
+    sayOf(question, [&] {
+        const SolvedForce& found = vectorIn(solved.solutions.front(), unknown.index);
+        say(solved, {holdsWords(valueWords(sketch, unknown, found), *best, sketch),
+                     turnedWords(sketch, solved.solutions)});
+    });
 }
 
 } // namespace tailpoint

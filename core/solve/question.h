@@ -28,6 +28,7 @@ struct Question {
     long double circles = 0;     ///< sum of the magnitudes given without a direction
     std::size_t givenForces = 0; ///< fully given forces that are not zero
     int onlyForce = kNoVector;   ///< the last of them
+    bool inSilence = false;      ///< who asks reads no words: none are made
 
     const CosSin& unitOf(int index) const {
         return index == kSumIndex ? units.back() : units[static_cast<std::size_t>(index)];
@@ -37,6 +38,10 @@ struct Question {
 };
 
 Question questionOf(const Sketch& sketch);
+
+/// solve() without its words (`remarks` and `unknowns` are empty, all else is the same): for thousands in a
+/// row, of which the words would be half the work.
+Solved solveInSilence(const Sketch& sketch);
 
 /// A vector with one unknown as its locus, on the forces' side of the equation.
 using Side = std::variant<kernel::Line, kernel::Circle>;

@@ -120,9 +120,11 @@ void smallestForce(Solved& solved, const Sketch& sketch, const Question& questio
     const bool behind = nearest.first.magnitude < 0;
     solved.status = Status::unique;
     solved.solutions.push_back(solution);
-    say(solved,
-        {nearest.second.magnitude == 0 ? notNeededWords(sketch, kSumIndex) : Remarks{},
-         behind && line.ray ? behindWords(sketch, solution, target) : turnedWords(sketch, solved.solutions)});
+    sayOf(question, [&] {
+        say(solved, {nearest.second.magnitude == 0 ? notNeededWords(sketch, kSumIndex) : Remarks{},
+                     behind && line.ray ? behindWords(sketch, solution, target)
+                                        : turnedWords(sketch, solved.solutions)});
+    });
 }
 
 Remarks resistingWords(const Sketch& sketch, const Solution& smaller, int index) {
@@ -166,11 +168,13 @@ void besideForce(Solved& solved, const Sketch& sketch, const Question& question)
         solved.solutions.push_back(perpendicular);
     }
     const bool vanishes = !lost && nearest.second.magnitude == 0;
-    say(solved, {!vanishes               ? Remarks{}
-                 : smallest == kSumIndex ? zeroSumWords(sketch)
-                                         : notNeededWords(sketch, force.index),
-                 lost ? resistingWords(sketch, perpendicular, force.index) : Remarks{},
-                 turnedWords(sketch, solved.solutions)});
+    sayOf(question, [&] {
+        say(solved, {!vanishes               ? Remarks{}
+                     : smallest == kSumIndex ? zeroSumWords(sketch)
+                                             : notNeededWords(sketch, force.index),
+                     lost ? resistingWords(sketch, perpendicular, force.index) : Remarks{},
+                     turnedWords(sketch, solved.solutions)});
+    });
 }
 
 } // namespace
@@ -181,7 +185,7 @@ void solveSmallest(Solved& solved, const Sketch& sketch, const Question& questio
         partner == Partner::force ? misfitBesideForce(sketch, question) : misfitOfForce(sketch, question);
     if (!misfit.free.empty() || !misfit.fix.empty()) {
         solved.status = misfit.fix.empty() ? Status::overdetermined : Status::underdetermined;
-        say(solved, {misfitWords(misfit, sketch, partner)});
+        sayOf(question, [&] { say(solved, {misfitWords(misfit, sketch, partner)}); });
     } else if (partner == Partner::force) {
         besideForce(solved, sketch, question);
     } else {

@@ -25,7 +25,7 @@ void close(Solved& solved, const Sketch& sketch, const Question& question) {
     const Root root{kernel::close(question.target()), {}};
     solved.solutions.push_back(answered(givenPart(sketch, question), sketch, question, root));
     if (root.first.magnitude == 0) {
-        say(solved, {closesAlready(sketch, question)});
+        sayOf(question, [&] { say(solved, {closesAlready(sketch, question)}); });
     }
 }
 
@@ -53,9 +53,11 @@ Family familyOf(const Sketch& sketch, const Question& question) {
 
 Solved unsolved(const Sketch& sketch, const Question& question) {
     Solved solved;
-    for (const Phrase& unknown : unknownWords(sketch, question)) {
-        solved.unknowns.push_back(unknown.text());
-    }
+    sayOf(question, [&] {
+        for (const Phrase& unknown : unknownWords(sketch, question)) {
+            solved.unknowns.push_back(unknown.text());
+        }
+    });
     for (std::size_t i = 0; i < std::min<std::size_t>(2, question.unknowns.size()); ++i) {
         solved.unknownVectors[i] = question.unknowns[i].index;
     }
@@ -71,12 +73,13 @@ bool isAgainst(const Sketch& sketch, const UnknownVector& unknown, const kernel:
 // The vectors that would have to act against their given sense, by name.
 std::vector<Phrase> againstSense(const Sketch& sketch, const Question& question, const Root& root) {
     std::vector<Phrase> names;
-    if (isAgainst(sketch, question.unknowns[0], root.first)) {
-        names.push_back(called(sketch, question.unknowns[0].index));
-    }
-    if (isAgainst(sketch, question.unknowns[1], root.second)) {
-        names.push_back(called(sketch, question.unknowns[1].index));
-    }
+    const auto add = [&](const UnknownVector& unknown, const kernel::Found& found) {
+        if (isAgainst(sketch, unknown, found)) {
+            names.push_back(question.inSilence ? Phrase() : called(sketch, unknown.index));
+        }
+    };
+    add(question.unknowns[0], root.first);
+    add(question.unknowns[1], root.second);
     return names;
 }
 
@@ -156,9 +159,12 @@ void meetTwo(Solved& solved, const Sketch& sketch, const Question& question) {
     solved.status = statusOf(roots.outcome, count);
     solved.tangent = roots.outcome == Outcome::tangent && count == 1;
     const bool countStands = solved.reversed.empty();
-    say(solved, {countStands ? outcomeWords(sketch, question, roots.outcome) : Remarks{},
-                 bothZeroWords(sketch, question, roots), reversedWords(count, solved.reversed.size(), lost),
-                 turnedWords(sketch, solved.solutions), sensitivityWords(sketch, question, roots)});
+    sayOf(question, [&] {
+        say(solved,
+            {countStands ? outcomeWords(sketch, question, roots.outcome) : Remarks{},
+             bothZeroWords(sketch, question, roots), reversedWords(count, solved.reversed.size(), lost),
+             turnedWords(sketch, solved.solutions), sensitivityWords(sketch, question, roots)});
+    });
 }
 
 } // namespace
@@ -230,16 +236,17 @@ VectorId vectorId(int index) {
     return index == kNoVector ? kNobody : forceVector(static_cast<std::size_t>(index));
 }
 
-Solved solve(const Sketch& sketch) {
-    const Question question = questionOf(sketch);
+namespace {
+
+Solved solvedOf(const Sketch& sketch, const Question& question) {
     Solved solved = unsolved(sketch, question);
     if (sketch.smallest) {
         solveSmallest(solved, sketch, question);
     } else if (question.scalars > 2) {
-        say(solved, {tooManyUnknowns(sketch, question)});
+        sayOf(question, [&] { say(solved, {tooManyUnknowns(sketch, question)}); });
     } else if (question.scalars == 0) {
         solved.status = Status::overdetermined;
-        say(solved, {nothingUnknown(sketch, question)});
+        sayOf(question, [&] { say(solved, {nothingUnknown(sketch, question)}); });
     } else if (question.scalars == 1) {
         solveOneUnknown(solved, sketch, question);
     } else if (question.unknowns.size() == 1) {
@@ -248,6 +255,18 @@ Solved solve(const Sketch& sketch) {
         meetTwo(solved, sketch, question);
     }
     return solved;
+}
+
+} // namespace
+
+Solved solve(const Sketch& sketch) {
+    return solvedOf(sketch, questionOf(sketch));
+}
+
+Solved solveInSilence(const Sketch& sketch) {
+    Question question = questionOf(sketch);
+    question.inSilence = true;
+    return solvedOf(sketch, question);
 }
 
 Solved asked(const Sketch& sketch) {

@@ -112,7 +112,7 @@ Branches SweepAnswers::at(double value) const {
         return {};
     }
     const Sketch sketch = withValue(m_sketch, m_varied, value);
-    const Solved solved = solve(sketch);
+    const Solved solved = solveInSilence(sketch);
     Branches branches;
     for (const Solution& solution : solved.solutions) {
         BranchPoint point = pointOf(solution);

@@ -26,6 +26,13 @@ Phrase equals(const Sketch& sketch, int index);             ///< "P = 340 N"
 Phrase listed(const std::vector<Phrase>& words, const std::string& last = "and");
 using Remarks = std::vector<Remark>;
 void say(Solved& solved, std::initializer_list<Remarks> parts);
+/// Nothing is made where the question is solved in silence.
+template <class Make>
+void sayOf(const Question& question, Make make) {
+    if (!question.inSilence) {
+        make();
+    }
+}
 
 Remarks tooManyUnknowns(const Sketch& sketch, const Question& question);
 /// Nothing unknown: whether the equation holds, and what to free.
