@@ -18,7 +18,7 @@ macro(end_of_entry)
       string(APPEND name ".part${part}")
     endif()
     string(APPEND script "add_test([==[${name}]==] [==[${PROGRAM}]==] [==[--gtest_filter=${cases}]==])\n"
-      "set_tests_properties([==[${name}]==] PROPERTIES ENVIRONMENT [==[${ENVIRONMENT}]==] TIMEOUT 600)\n")
+      "set_tests_properties([==[${name}]==] PROPERTIES ENVIRONMENT [==[${ENVIRONMENT}]==] TIMEOUT 1200)\n")
     math(EXPR part "${part} + 1")
   endif()
   set(cases "")
