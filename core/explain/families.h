@@ -25,8 +25,7 @@ Prose withRange(const Board& board, std::size_t answer, const Vector& vector, Pr
 Prose withRangeOfWay(const Board& board, std::size_t answer, const Vector& vector, Prose way);
 /// Where the extremes lie, and what is to be said of the ranges. Nothing where there are none.
 void writeExtremes(const Board& board, Step& step);
-/// Beside every number of a written solution that was found, what it can be; a check's lines repeat what has
-/// its range in the sentence below them.
+/// Beside every number of a written solution that was found, what it can be.
 void tellRangesBeside(Board& board);
 void writeCheck(Board& board);         ///< by the other way than the one that led to the answer
 void writeTriangleCheck(Board& board); ///< of an answer by components. Precondition: the triangle leads there

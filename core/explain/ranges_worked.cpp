@@ -210,9 +210,8 @@ void tellRangesBeside(Board& board) {
         for (auto* told : {&step.reasoning, &step.conclusion})
             for (Prose& prose : *told)
                 prose = withRanges(board, all, prose);
-        if (step.key != StepKey::check)
-            for (Working& working : step.workings)
-                addRange(board, all, working);
+        for (Working& working : step.workings)
+            addRange(board, all, working);
     }
 }
 

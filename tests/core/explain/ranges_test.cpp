@@ -173,6 +173,7 @@ TEST(RangesTold, StandBehindTheLineThatFoundIt) {
         results += fieldsOf(step).result + '\n';
     expectTold(results, "R = 519.86 N, to three figures 520 N, between 509 N and 530 N\n");
     expectTold(results, "-3.648°, to one decimal -3.6°, between -5.1° and -2.2°\n");
+    expectTold(results, "R = 519.86 N, between 509 N and 530 N; θ_R = -3.648°, between -5.1° and -2.2°\n");
 }
 
 // 404.371 to 463.947 N and 235.749 to 281.363 N: own dense grid, as above.
