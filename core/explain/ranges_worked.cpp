@@ -119,7 +119,7 @@ const QuantityId* foundBy(const Formula& formula) {
     return isValue ? &formula.parts[0].id : nullptr;
 }
 
-/// "R = 520 N (509 N to 530 N) lies between".
+/// "R = 520 N (509 to 530 N) lies between".
 Prose withRanges(const Board& board, const std::vector<Ranged>& all, const Prose& prose) {
     Prose out;
     for (const Piece& piece : prose.pieces) {
