@@ -22,7 +22,7 @@ inline std::size_t workers() {
 template <class Make, class Use>
 bool madeInOrder(std::size_t count, const std::atomic<bool>& isCancelled, Make make, Use use) {
     using Made = decltype(make(std::size_t{}));
-    const std::size_t waiting = 4 * workers();
+    const std::size_t waiting = 16 * workers();
     std::vector<std::optional<Made>> ring(waiting);
     std::mutex mutex;
     std::condition_variable changed;

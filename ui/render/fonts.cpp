@@ -122,33 +122,38 @@ public:
         constexpr std::size_t most = 20'000;
         if (m_count > most) {
             m_known.clear();
-            m_texts = nullptr;
+            m_recent.clear();
             m_count = 0;
         }
-        if (!m_texts || !(font == m_font)) { // a font is dear to look up, and stays for a while
-            m_font = font;
-            m_texts = textsOf(font);
-        }
-        if (const auto known = m_texts->find(text); known != m_texts->end())
+        Texts& texts = textsOf(font);
+        if (const auto known = texts.find(text); known != texts.end())
             return known->second;
         ++m_count;
         QString own = text.toString();
         Found found = find(font, own);
-        return m_texts->emplace(std::move(own), std::move(found)).first->second;
+        return texts.emplace(std::move(own), std::move(found)).first->second;
     }
 
 private:
     using Texts = std::unordered_map<QString, Found, TextHash, std::equal_to<>>;
-    std::shared_ptr<Texts> textsOf(const QFont& font) {
+    /// A font is dear to look up by its value; copies of one are told at a glance.
+    Texts& textsOf(const QFont& font) {
+        constexpr std::size_t most = 64;
+        const auto recent = std::find_if(m_recent.begin(), m_recent.end(),
+                                         [&](const auto& entry) { return entry.first.isCopyOf(font); });
+        if (recent != m_recent.end())
+            return *recent->second;
         std::shared_ptr<Texts>& texts = m_known[font];
         if (!texts)
             texts = std::make_shared<Texts>();
-        return texts;
+        if (m_recent.size() == most)
+            m_recent.clear();
+        m_recent.emplace_back(font, texts.get());
+        return *texts;
     }
 
-    QHash<QFont, std::shared_ptr<Texts>> m_known; ///< held apart: a hash moves what it holds
-    QFont m_font;
-    std::shared_ptr<Texts> m_texts;
+    QHash<QFont, std::shared_ptr<Texts>> m_known;   ///< held apart: a hash moves what it holds
+    std::vector<std::pair<QFont, Texts*>> m_recent; ///< held as copies, so that none is mistaken for another
     std::size_t m_count = 0;
 };
 
@@ -177,6 +182,29 @@ struct ShapedWord {
     double advance = 0;
 };
 
+/// What blanks of a text come to in a font.
+QList<quint32> blankGlyphs(const QRawFont& font, const QString& text) {
+    QString blanks;
+    for (const QChar c : text)
+        if (c.isSpace())
+            blanks += c;
+    return blanks.isEmpty() ? QList<quint32>() : font.glyphIndexesForString(blanks);
+}
+
+/// Without the blanks, which have no ink: readers of a PDF see the gaps, and one that a font has not would be
+/// asked of another font, alone.
+ShapedGlyphs inked(const QGlyphRun& run, const QString& text) {
+    ShapedGlyphs out{run.rawFont(), {}, {}};
+    const QList<quint32> blanks = blankGlyphs(out.font, text), indexes = run.glyphIndexes();
+    const QList<QPointF> positions = run.positions();
+    for (qsizetype i = 0; i < indexes.size(); ++i)
+        if (!blanks.contains(indexes[i])) {
+            out.indexes << indexes[i];
+            out.positions << positions[i];
+        }
+    return out;
+}
+
 ShapedWord shaped(const QFont& font, const QString& word) {
     QTextLayout layout(word, font);
     layout.beginLayout();
@@ -189,13 +217,14 @@ ShapedWord shaped(const QFont& font, const QString& word) {
     ShapedWord out;
     const QList<QGlyphRun> runs = layout.glyphRuns();
     for (const QGlyphRun& run : runs)
-        out.glyphs.push_back({run.rawFont(), run.glyphIndexes(), run.positions()});
+        if (ShapedGlyphs glyphs = inked(run, word); !glyphs.indexes.isEmpty())
+            out.glyphs.push_back(std::move(glyphs));
     const auto begins = [](const ShapedGlyphs& glyphs) {
         return glyphs.positions.isEmpty() ? 0 : glyphs.positions.first().x();
     };
     std::stable_sort(out.glyphs.begin(), out.glyphs.end(), // Qt has them in the order of a hash of addresses
                      [&](const ShapedGlyphs& a, const ShapedGlyphs& b) { return begins(a) < begins(b); });
-    out.advance = advanceOf(font, word);
+    out.advance = line.horizontalAdvance();
     return out;
 }
 
