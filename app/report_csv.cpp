@@ -49,6 +49,20 @@ TabledRow emptyRow(const QString& file, const Result& result) {
     return row;
 }
 
+/// Without an answer the limits of what is given bind all the same.
+void addGivenLimits(TabledRow& row, const Result& result) {
+    const Sketch& sketch = result.sketch;
+    const StatedAlone alone = statedAlone(sketch);
+    for (const LimitUse& use : limitsOf(sketch, alone.solution, &alone.range)) {
+        const SolvedForce& vector = use.index == kSumIndex
+                                        ? alone.solution.sum
+                                        : alone.solution.forces[static_cast<std::size_t>(use.index)];
+        row.quantities.push_back({result.things().at(magnitudeId(vectorId(use.index))).plain,
+                                  std::string(symbolOf(sketch.forceUnit)), vector.magnitude});
+        row.quantities.back().utilisation = use.utilisation;
+    }
+}
+
 std::vector<std::string> namesIn(const std::vector<TabledRow>& rows) {
     std::vector<std::string> names;
     for (const TabledRow& row : rows)
@@ -110,8 +124,10 @@ std::vector<TabledRow> tabledRows(const QString& file, const Result& result, con
         addVector(row, solution.sum, kSumVector, result, rangeOf(kSumIndex), utilisationOf(kSumIndex));
         rows.push_back(std::move(row));
     }
-    if (rows.empty())
+    if (rows.empty()) {
         rows.push_back(emptyRow(file, result));
+        addGivenLimits(rows.back(), result);
+    }
     for (TabledRow& row : rows)
         row.caseName = caseName;
     return rows;

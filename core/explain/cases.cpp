@@ -273,6 +273,16 @@ std::vector<Envelope> envelopesOf(const std::vector<CaseState>& states) {
 
 std::vector<WorstUse> worstUses(const std::vector<CaseState>& states) {
     std::vector<WorstUse> all;
+    for (std::size_t s = 0; s < states.size(); ++s) {
+        const CaseState& state = states[s];
+        if (!state.solved.solutions.empty())
+            continue;
+        const StatedAlone alone = statedAlone(state.sketch); // it binds without an answer, too
+        for (const LimitUse& use : limitsOf(state.sketch, alone.solution, &alone.range))
+            addWorst(all, use, {s, 0});
+        for (const DirectionUse& use : permittedOf(state.sketch, alone.solution, &alone.range))
+            addWorst(all, use, {s, 0});
+    }
     for (const CaseAnswer& which : answersOf(states)) {
         const CaseState& state = states[which.state];
         const Solution& solution = state.solved.solutions[which.answer];

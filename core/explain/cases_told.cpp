@@ -251,10 +251,9 @@ private:
 
     void tellState(std::vector<Prose>& out, const CaseState& state) const {
         if (state.solved.solutions.empty())
-            out.push_back(
-                m_voice.say(SENTENCE("cases", "In the case '{case}' there is no answer that counts: "
-                                              "{why}"),
-                            "case", state.name, "why", proseOf(state.solved.finding(), m_things)));
+            out.push_back(m_voice.say(
+                SENTENCE("cases", "The case '{case}' has nothing that counts in the envelope. {why}"), "case",
+                state.name, "why", proseOf(state.solved.finding(), m_things)));
         for (const tolerance::AnswerRange& range : state.ranges)
             if (!range.everywhere) {
                 out.push_back(
@@ -272,8 +271,11 @@ private:
                                                   : m_voice.text(SENTENCE("cases", "no upper bound"));
         switch (use.verdict) {
         case Bound::within:
-            return m_voice.say(SENTENCE("cases", "{name} is within its limit in every case; most in {case}: "
-                                                 "{share} of {limit}."),
+            return m_voice.say(isJudgedInAll(vectorOf(use.index).magnitude.value.has_value())
+                                   ? SENTENCE("cases", "{name} is within its limit in every case; most in "
+                                                       "{case}: {share} of {limit}.")
+                                   : SENTENCE("cases", "{name} is within its limit in every case that has an "
+                                                       "answer; most in {case}: {share} of {limit}."),
                                "name", name, "case", whereGoverned(by), "share", share, "limit", limit);
         case Bound::over:
             return m_voice.say(SENTENCE("cases", "{name} is over its limit, most in {case}: {share} of "
@@ -293,8 +295,14 @@ private:
                           axis = withMinusSigns(shownAngle(use.axis, m_sketch, Origin::typed)),
                           within = shownAngle(use.within, m_sketch, Origin::typed);
         return use.verdict == Bound::within
-                   ? m_voice.say(SENTENCE("cases", "The direction of {name} is permitted in every case; "
-                                                   "farthest in {case}: {off} off {axis}, {within} allowed."),
+                   ? m_voice.say(isJudgedInAll(!isDirectionAsked(use.index))
+                                     ? SENTENCE("cases",
+                                                "The direction of {name} is permitted in every case; "
+                                                "farthest in {case}: {off} off {axis}, {within} "
+                                                "allowed.")
+                                     : SENTENCE("cases", "The direction of {name} is permitted in every case "
+                                                         "that has an answer; farthest in {case}: {off} off "
+                                                         "{axis}, {within} allowed."),
                                  "name", vectorName(use.index), "case", whereGoverned(by), "off", off, "axis",
                                  axis, "within", within)
                    : m_voice.say(SENTENCE("cases", "The direction of {name} is not permitted, or not in all "
@@ -304,6 +312,12 @@ private:
                                  axis, "within", within);
     }
 
+    /// What is given is judged in a case without an answer, too.
+    bool isJudgedInAll(bool isGiven) const {
+        return isGiven || std::none_of(m_states.begin(), m_states.end(),
+                                       [](const CaseState& state) { return state.solved.solutions.empty(); });
+    }
+    bool isDirectionAsked(int vector) const { return !unitVector(vectorOf(vector).direction, m_sketch); }
     const Force& vectorOf(int vector) const {
         return vector == kSumIndex ? m_sketch.sum : m_sketch.forces[static_cast<std::size_t>(vector)];
     }

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "core/explain/legs.h"
 
+#include "core/construct/reduction.h"
 #include "core/derive/chain.h"
 #include "core/explain/caution.h"
+#include "core/explain/limits.h"
 #include "core/explain/listed.h"
 #include "core/explain/tolerance.h"
 #include "core/quantity/decimals.h"
@@ -107,8 +109,29 @@ Leg legOf(const Pull& pull, const Pull& load, AngleUnit unit) {
     leg.fromVertical = inUnit(90 - flat, unit);
     leg.tension = pull.magnitude;
     leg.overLoad = pull.magnitude / load.magnitude;
-    leg.isLow = flat < kLowLeg - kOnAxis && flat > kOnAxis; // one that lies flat carries none of it
+    leg.isLowAtMiddle = flat < kLowLeg - kOnAxis && flat > kOnAxis; // one that lies flat carries none of it
+    leg.isLow = leg.isLowAtMiddle;
     return leg;
+}
+
+/// Degrees from the horizontal at the worst end of an arc that the sheet says as its directions.
+double leastFromHorizontal(const tolerance::DirectionRange& arc, const Sketch& sketch) {
+    const double from = absoluteDegrees(arc.from, sketch),
+                 width = (arc.to - arc.from) / turnIn(sketch.angleUnit) * 360,
+                 to = sketch.reference.sense == Sense::cw ? from - width : from + width;
+    const double low = std::min(from, to), high = std::max(from, to);
+    if (arc.any || std::floor(high / 180) >= std::ceil(low / 180))
+        return 0;
+    const auto flat = [](double degrees) { return std::abs(std::remainder(degrees, 180)); };
+    return std::min(flat(low), flat(high));
+}
+
+void judgeAtWorst(Legs& legs, const Sketch& sketch, const tolerance::AnswerRange& range) {
+    for (Leg& leg : legs.legs) {
+        const bool carries = leg.fromHorizontal / turnIn(sketch.angleUnit) * 360 > kOnAxis;
+        if (const auto* vector = range.find(indexOf(leg.vector)); vector != nullptr && carries)
+            leg.isLow = leg.isLow || leastFromHorizontal(vector->direction, sketch) < kLowLeg - kOnAxis;
+    }
 }
 
 Legs legsUnder(const Pull& load, std::vector<Pull> pulls, AngleUnit unit) {
@@ -155,7 +178,9 @@ Formula neighboursTold(const Voice& voice, const Leg& leg, const Sketch& sketch,
 
 } // namespace
 
-std::optional<Legs> legsOf(const Sketch& sketch, const Solved& solved, std::size_t solution) {
+namespace {
+
+std::optional<Legs> legsAtMiddle(const Sketch& sketch, const Solved& solved, std::size_t solution) {
     const auto isOpen = [](const Force& force) { return force.lineOfActionOnly; };
     if ((solution >= solved.solutions.size() && !holdsThroughout(solved)) || isOpen(sketch.sum) ||
         std::any_of(sketch.forces.begin(), sketch.forces.end(), isOpen))
@@ -180,6 +205,27 @@ std::optional<Legs> legsOf(const Sketch& sketch, const Solved& solved, std::size
     return legsUnder(load, std::move(pulls), sketch.angleUnit);
 }
 
+/// Words that speak of no lift do not make it none.
+Prose withCaution(Prose told, const Sketch& sketch) {
+    if (needsCaution(sketch))
+        return told;
+    for (Piece& piece : inProse(' ' + std::string(cautionLine())).pieces)
+        told.pieces.push_back(std::move(piece));
+    return told;
+}
+
+} // namespace
+
+std::optional<Legs> legsOf(const Sketch& sketch, const Solved& solved, std::size_t solution,
+                           const tolerance::AnswerRange* range) {
+    auto legs = legsAtMiddle(sketch, solved, solution);
+    if (legs && range != nullptr)
+        judgeAtWorst(*legs, sketch, *range);
+    else if (legs && holdsThroughout(solved))
+        judgeAtWorst(*legs, sketch, statedAlone(sketch).range);
+    return legs;
+}
+
 std::optional<Prose> lowLegsTold(const Legs& legs, const Sketch& sketch, const Sentences* sentences) {
     const Voice voice(sentences);
     const Things things(sketch);
@@ -190,11 +236,22 @@ std::optional<Prose> lowLegsTold(const Legs& legs, const Sketch& sketch, const S
     if (low.empty())
         return std::nullopt;
     const bool one = low.size() == 1;
-    return voice.say(one ? SENTENCE("legs", "{legs} stands less than 30° from the horizontal: common codes "
-                                            "advise against it. Ask the maker.")
-                         : SENTENCE("legs", "{legs} stand less than 30° from the horizontal: common codes "
-                                            "advise against it. Ask the maker."),
-                     "legs", explaining::listed(voice, std::move(low)));
+    const bool isCertain = std::none_of(legs.legs.begin(), legs.legs.end(),
+                                        [](const Leg& leg) { return leg.isLow && !leg.isLowAtMiddle; });
+    if (!isCertain)
+        return withCaution(
+            voice.say(SENTENCE("legs", "Within the tolerances {legs} can stand less than 30° from "
+                                       "the horizontal: common codes advise against it. Ask the "
+                                       "maker."),
+                      "legs", explaining::listed(voice, std::move(low))),
+            sketch);
+    return withCaution(
+        voice.say(one ? SENTENCE("legs", "{legs} stands less than 30° from the horizontal: common codes "
+                                         "advise against it. Ask the maker.")
+                      : SENTENCE("legs", "{legs} stand less than 30° from the horizontal: common codes "
+                                         "advise against it. Ask the maker."),
+                  "legs", explaining::listed(voice, std::move(low))),
+        sketch);
 }
 
 LegsTold told(const Legs& legs, const Sketch& sketch, const Sentences* sentences) {

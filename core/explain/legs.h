@@ -4,6 +4,7 @@
 
 #include "core/explain/table_told.h"
 #include "core/explain/wording.h"
+#include "core/solve/tolerance.h"
 
 #include <optional>
 #include <vector>
@@ -20,7 +21,8 @@ struct Leg {
     double fromHorizontal = 0, fromVertical = 0; ///< both from 0 to a quarter turn
     std::vector<LegNeighbour> neighbours;        ///< one at either side where there is one
     double tension = 0, overLoad = 0;            ///< overLoad: tension over load
-    bool isLow = false; ///< stands less than kLowLeg from the horizontal, and carries
+    bool isLow = false;         ///< may stand less than kLowLeg from the horizontal, and carries
+    bool isLowAtMiddle = false; ///< does so without its tolerance
 };
 struct Legs {
     VectorId load;
@@ -37,12 +39,15 @@ inline constexpr double kLowLeg = 30;
 /// downwards and one at least a part upwards, these others are its legs; or all of it upside down, under a
 /// hook. With a sum, where the sketch needs the caution and the sum is vertical: the sum is the load, the
 /// forces are the legs. Empty elsewhere, and where a line of action leaves a sense open (a bar may push).
-std::optional<Legs> legsOf(const Sketch& sketch, const Solved& solved, std::size_t solution);
+/// `range`: of that answer; how low a leg stands is judged at the worst end of its direction.
+std::optional<Legs> legsOf(const Sketch& sketch, const Solved& solved, std::size_t solution,
+                           const tolerance::AnswerRange* range = nullptr);
 
 using LegsTold = TableTold;
 LegsTold told(const Legs& legs, const Sketch& sketch, const Sentences* sentences = nullptr);
 
-/// One line about the legs that stand low; nothing where none does.
+/// About the legs that stand low, with the caution where the sketch has none of its own; nothing where none
+/// does.
 std::optional<Prose> lowLegsTold(const Legs& legs, const Sketch& sketch,
                                  const Sentences* sentences = nullptr);
 

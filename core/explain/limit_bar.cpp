@@ -51,6 +51,22 @@ std::string spokenUse(const DirectionUse& use, const Sketch& sketch, const Voice
                   nameOfVector(use.index, sketch), "off", off, "within", within));
 }
 
+std::vector<LimitShown> shownOf(const std::vector<LimitUse>& limits,
+                                const std::vector<DirectionUse>& permitted, const Sketch& sketch,
+                                const Sentences* sentences) {
+    const Voice voice(sentences);
+    std::vector<LimitShown> all;
+    const auto add = [&](const auto& use) {
+        all.push_back(
+            {use.verdict, barOf(use), spokenUse(use, sketch, voice), limitTold(use, sketch, voice)});
+    };
+    for (const LimitUse& use : limits)
+        add(use);
+    for (const DirectionUse& use : permitted)
+        add(use);
+    return all;
+}
+
 } // namespace
 
 std::string verdictWord(Bound verdict, const Sentences* sentences) {
@@ -68,17 +84,14 @@ std::string verdictWord(Bound verdict, const Sentences* sentences) {
 
 std::vector<LimitShown> limitsShown(const Sketch& sketch, const Solution& solution,
                                     const tolerance::AnswerRange* range, const Sentences* sentences) {
-    const Voice voice(sentences);
-    std::vector<LimitShown> all;
-    const auto add = [&](const auto& use) {
-        all.push_back(
-            {use.verdict, barOf(use), spokenUse(use, sketch, voice), limitTold(use, sketch, voice)});
-    };
-    for (const LimitUse& use : limitsOf(sketch, solution, range))
-        add(use);
-    for (const DirectionUse& use : permittedOf(sketch, solution, range))
-        add(use);
-    return all;
+    return shownOf(limitsOf(sketch, solution, range), permittedOf(sketch, solution, range), sketch,
+                   sentences);
+}
+
+std::vector<LimitShown> limitsShown(const Sketch& sketch, const Solved& solved, std::size_t answer,
+                                    const tolerance::Ranges& ranges, const Sentences* sentences) {
+    return shownOf(limitsOf(sketch, solved, answer, ranges), permittedOf(sketch, solved, answer, ranges),
+                   sketch, sentences);
 }
 
 LimitBar barOf(const LimitUse& use) {

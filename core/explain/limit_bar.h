@@ -29,6 +29,10 @@ struct LimitShown {
 std::vector<LimitShown> limitsShown(const Sketch& sketch, const Solution& solution,
                                     const tolerance::AnswerRange* range,
                                     const Sentences* sentences = nullptr);
+/// Of the answer with this number, or of what is given where there is none.
+std::vector<LimitShown> limitsShown(const Sketch& sketch, const Solved& solved, std::size_t answer,
+                                    const tolerance::Ranges& ranges,
+                                    const Sentences* sentences = nullptr);
 /// "within", "over", "straddles"; what is not within has a mark in front, so that it is seen at a glance.
 std::string verdictWord(Bound verdict, const Sentences* sentences = nullptr);
 

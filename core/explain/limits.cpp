@@ -1,11 +1,14 @@
 // SPDX-License-Identifier: MIT
 #include "core/explain/limits.h"
 
+#include "core/derive/chain.h"
 #include "core/quantity/decimals.h"
 #include "core/sketch/shown.h"
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
+#include <numbers>
 
 namespace tailpoint {
 
@@ -20,10 +23,54 @@ void forEachVector(const Sketch& sketch, const Solution& solution, Visit visit) 
         visit(kSumIndex, sketch.sum, solution.sum);
 }
 
+/// An end of a range beside what it may be: 9.9 + 0.1 is 10 as it was typed, not the bits above it.
+constexpr double kTie = 1e-12;
+
+double atMost(double end, double most) {
+    return end > most && end <= most * (1 + kTie) ? most : end;
+}
+
 Bound verdictOf(double least, std::optional<double> greatest, double most) {
     if (greatest && *greatest <= most)
         return Bound::within;
     return least > most ? Bound::over : Bound::straddles;
+}
+
+void addGiven(StatedAlone& alone, const Force& force, const tolerance::BoxVector& box, const Sketch& sketch) {
+    SolvedForce given = asGiven(force, sketch);
+    if (!box.magnitudeGiven)
+        given.magnitude = std::numeric_limits<double>::quiet_NaN();
+    if (!box.directionGiven || (box.lineOfActionOnly && !box.magnitudeGiven))
+        given.direction.reset();
+    tolerance::VectorRange range;
+    range.index = box.index;
+    range.magnitude.least = static_cast<double>(box.magnitude.least);
+    range.magnitude.greatest = static_cast<double>(box.magnitude.greatest);
+    range.direction.any = box.direction.isWholeTurn();
+    if (given.direction && !range.direction.any) {
+        const double perRadian = turnIn(sketch.angleUnit) / (2 * std::numbers::pi);
+        const long double before = box.direction.nominal - box.direction.from,
+                          behind = box.direction.to - box.direction.nominal;
+        const bool clockwise = sketch.reference.sense == Sense::cw;
+        range.direction.from =
+            *given.direction - static_cast<double>(clockwise ? behind : before) * perRadian;
+        range.direction.to = *given.direction + static_cast<double>(clockwise ? before : behind) * perRadian;
+    }
+    alone.range.vectors.push_back(std::move(range));
+    if (box.index == kSumIndex)
+        alone.solution.sum = std::move(given);
+    else
+        alone.solution.forces.push_back(std::move(given));
+}
+
+/// Calls with the answer and its range, or with what is given.
+template <class Uses>
+auto withAnswer(const Sketch& sketch, const Solved& solved, std::size_t answer,
+                const tolerance::Ranges& ranges, Uses uses) {
+    if (answer < solved.solutions.size())
+        return uses(solved.solutions[answer], answer < ranges.size() ? &ranges[answer] : nullptr);
+    const StatedAlone alone = statedAlone(sketch);
+    return uses(alone.solution, &alone.range);
 }
 
 /// Least and greatest angle from an axis over an arc; all in the sheet's unit.
@@ -76,13 +123,14 @@ std::vector<LimitUse> limitsOf(const Sketch& sketch, const Solution& solution,
     std::vector<LimitUse> all;
     forEachVector(sketch, solution, [&](int index, const Force& stated, const SolvedForce& solved) {
         const auto limit = limitOf(stated, sketch);
-        if (!limit)
+        if (!limit || std::isnan(solved.magnitude))
             return;
         double least = solved.magnitude;
         std::optional<double> greatest = solved.magnitude;
         if (const auto* vector = range != nullptr ? range->find(index) : nullptr) {
-            least = vector->magnitude.least.value_or(0);
-            greatest = vector->magnitude.greatest;
+            least = atMost(vector->magnitude.least.value_or(0), *limit);
+            if (greatest = vector->magnitude.greatest; greatest)
+                greatest = atMost(*greatest, *limit);
         }
         // divided first: what is at its limit uses 100 per cent of it to the last bit
         LimitUse use{index, verdictOf(least, greatest, *limit), *limit, {}, 100 * (least / *limit)};
@@ -105,11 +153,37 @@ std::vector<DirectionUse> permittedOf(const Sketch& sketch, const Solution& solu
         if (const auto* vector = range != nullptr ? range->find(index) : nullptr)
             arc = vector->direction;
         const auto [axis, within] = *stated.permitted;
-        const Off off = offOver(arc, axis, turn);
+        Off off = offOver(arc, axis, turn);
+        if (range != nullptr)
+            off = {atMost(off.least, within), atMost(off.greatest, within)};
         all.push_back(
             {index, verdictOf(off.least, off.greatest, within), axis, within, off.greatest, off.least});
     });
     return all;
+}
+
+StatedAlone statedAlone(const Sketch& sketch) {
+    StatedAlone alone;
+    for (const tolerance::BoxVector& vector : tolerance::boxOf(sketch).vectors)
+        addGiven(alone,
+                 vector.index == kSumIndex ? sketch.sum
+                                           : sketch.forces[static_cast<std::size_t>(vector.index)],
+                 vector, sketch);
+    return alone;
+}
+
+std::vector<LimitUse> limitsOf(const Sketch& sketch, const Solved& solved, std::size_t answer,
+                               const tolerance::Ranges& ranges) {
+    return withAnswer(sketch, solved, answer, ranges, [&](const auto& solution, const auto* range) {
+        return limitsOf(sketch, solution, range);
+    });
+}
+
+std::vector<DirectionUse> permittedOf(const Sketch& sketch, const Solved& solved, std::size_t answer,
+                                      const tolerance::Ranges& ranges) {
+    return withAnswer(sketch, solved, answer, ranges, [&](const auto& solution, const auto* range) {
+        return permittedOf(sketch, solution, range);
+    });
 }
 
 std::string utilisationText(double percent) {
@@ -210,10 +284,11 @@ std::vector<Prose> limitsTold(const Sketch& sketch, const Solution& solution,
 
 void tellLimits(Worked& worked, const Sketch& sketch, const Solved& solved, std::size_t solution,
                 const tolerance::Ranges& ranges, const Sentences* sentences) {
-    if (solution >= solved.solutions.size() || worked.steps.empty())
+    if (worked.steps.empty())
         return;
-    const auto* range = solution < ranges.size() ? &ranges[solution] : nullptr;
-    const auto told = limitsTold(sketch, solved.solutions[solution], range, Voice(sentences));
+    const auto told = withAnswer(sketch, solved, solution, ranges, [&](const auto& one, const auto* range) {
+        return limitsTold(sketch, one, range, Voice(sentences));
+    });
     const auto answer = std::find_if(worked.steps.begin(), worked.steps.end(),
                                      [](const Step& each) { return each.key == StepKey::answer; });
     Step& step = answer == worked.steps.end() ? worked.steps.back() : *answer;

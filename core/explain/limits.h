@@ -48,9 +48,25 @@ struct DirectionUse {
 /// answer; null where nothing has a tolerance.
 std::vector<LimitUse> limitsOf(const Sketch& sketch, const Solution& solution,
                                const tolerance::AnswerRange* range);
-/// The same of permitted directions; a vector without a direction has none.
+/// The same of permitted directions; a vector without a direction has none. An end of a range that is at the
+/// limit as typed is at it: what computing and rounding outward added is not over.
 std::vector<DirectionUse> permittedOf(const Sketch& sketch, const Solution& solution,
                                       const tolerance::AnswerRange* range);
+
+/// What is given alone, as an answer of its own with its tolerances: its limits bind where the sketch has no
+/// answer, too. An asked magnitude is no number (NaN), an asked direction is none.
+struct StatedAlone {
+    Solution solution;
+    tolerance::AnswerRange range;
+};
+StatedAlone statedAlone(const Sketch& sketch);
+
+/// Of the answer with this number; of a sketch without one, of what is given. Precondition: `solved` is
+/// solve(sketch). `ranges`: of all answers; empty where nothing has a tolerance.
+std::vector<LimitUse> limitsOf(const Sketch& sketch, const Solved& solved, std::size_t answer,
+                               const tolerance::Ranges& ranges);
+std::vector<DirectionUse> permittedOf(const Sketch& sketch, const Solved& solved, std::size_t answer,
+                                      const tolerance::Ranges& ranges);
 
 /// "101.3 %": one decimal, rounded up, so that what is over never reads 100.0 %.
 std::string utilisationText(double percent);
@@ -76,7 +92,8 @@ Prose limitsRemark(const Voice& voice = Voice());
 std::vector<Prose> limitsTold(const Sketch& sketch, const Solution& solution,
                               const tolerance::AnswerRange* range, const Voice& voice = Voice());
 
-/// Adds them to a worked solution, behind its answer. `ranges`: of all answers; empty where nothing has a
+/// Adds them to a worked solution, behind its answer; of a sketch without one, behind its last step, what is
+/// said of what is given. `ranges`: of all answers; empty where nothing has a
 /// tolerance.
 void tellLimits(Worked& worked, const Sketch& sketch, const Solved& solved, std::size_t solution,
                 const tolerance::Ranges& ranges, const Sentences* sentences = nullptr);

@@ -207,14 +207,19 @@ std::vector<Prose> rangeRemarks(const AnswerRange& range, const Sketch& sketch, 
     const Things things(sketch);
     for (const VectorRange& vector : range.vectors)
         if (vector.slack)
-            remarks.push_back(voice.say(SENTENCE("solution", "{vector} is slack at one end of its range."),
-                                        "vector", things.vectorFormula(vectorId(vector.index))));
+            remarks.push_back(
+                vector.index == kSumIndex
+                    ? voice.say(SENTENCE("solution", "{vector} comes down to zero at one end of its range."),
+                                "vector", things.vectorFormula(vectorId(vector.index)))
+                    : voice.say(SENTENCE("solution", "{vector} is slack at one end of its range."), "vector",
+                                things.vectorFormula(vectorId(vector.index))));
     if (!range.everywhere)
         remarks.push_back(voice.say(SENTENCE("solution", "A part of the tolerances has no such answer: the "
                                                          "range is of the part that has one.")));
     const auto tellsBound = [&](const VectorRange& vector) {
         const auto isTold = [&](const auto& ends) { return ends.marked && !endsTold(ends, sketch).isOne; };
-        return isTold(vector.magnitude) || isTold(vector.direction) || isTold(vector.x) || isTold(vector.y);
+        return (vector.magnitudeFound || vector.directionFound) &&
+               (isTold(vector.magnitude) || isTold(vector.direction) || isTold(vector.x) || isTold(vector.y));
     };
     if (outer == OuterBounds::told && std::any_of(range.vectors.begin(), range.vectors.end(), tellsBound))
         remarks.push_back(voice.say(SENTENCE("solution", "An outer bound is wider than the range itself, "

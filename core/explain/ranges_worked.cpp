@@ -180,6 +180,10 @@ void writeExtremes(const Board& board, Step& step) {
         step.conclusion.push_back(board.say(
             SENTENCE("solution",
                      "Each range is what can come out when every given value lies within its tolerance.")));
+    if (isAny && board.solved.family == Family::oneUnknown)
+        step.conclusion.push_back(board.say(SENTENCE(
+            "solution", "Elsewhere in the tolerances the other equation need not hold as it stands: the "
+                        "range is of what leaves least over.")));
     eachFound(board, board.solution, [&](const Vector& vector, const VectorRange& range) {
         const auto& magnitude = range.magnitude;
         if (hasMagnitude(&range, board.sketch) && isPlaceTold(magnitude.atLeast) &&

@@ -62,9 +62,13 @@ const SolvedForce* solvedForce(const Solved& solved, std::size_t answer, int ind
     return index == kSumIndex ? &solution.sum : &solution.forces.at(static_cast<std::size_t>(index));
 }
 
-void addLimit(std::vector<Run>& lines, const Drawing& d, int index, std::size_t answer,
-              const AnswerRange* range) {
-    for (const LimitUse& use : limitsOf(d.sketch, d.solved.solutions[answer], range)) {
+const tolerance::Ranges& rangesOf(const Drawing& d) {
+    static const tolerance::Ranges none;
+    return d.tolerated != nullptr ? d.tolerated->ranges : none;
+}
+
+void addLimit(std::vector<Run>& lines, const Drawing& d, int index, std::size_t answer) {
+    for (const LimitUse& use : limitsOf(d.sketch, d.solved, answer, rangesOf(d))) {
         if (use.index != index || use.verdict == Bound::within)
             continue;
         const std::string share = use.utilisation ? ", " + utilisationText(*use.utilisation) : std::string();
@@ -74,9 +78,8 @@ void addLimit(std::vector<Run>& lines, const Drawing& d, int index, std::size_t 
     }
 }
 
-void addPermitted(std::vector<Run>& lines, const Drawing& d, int index, std::size_t answer,
-                  const AnswerRange* range) {
-    for (const DirectionUse& use : permittedOf(d.sketch, d.solved.solutions[answer], range))
+void addPermitted(std::vector<Run>& lines, const Drawing& d, int index, std::size_t answer) {
+    for (const DirectionUse& use : permittedOf(d.sketch, d.solved, answer, rangesOf(d)))
         if (use.index == index && use.verdict != Bound::within)
             lines.push_back(
                 lowerLine(marked(use.verdict, use.verdict == Bound::over ? "direction not permitted"
@@ -143,15 +146,17 @@ std::vector<Run> linesBelow(const Drawing& d, int index, bool other) {
             vector.foundMagnitude ? std::string() : ownUnitWords(d.forceAt(index).magnitude, d.sketch);
         !stated.empty())
         lines.push_back(lowerLine(withMinusSigns(stated), 1));
-    if (answer >= d.solved.solutions.size())
+    if (answer >= d.solved.solutions.size()) {
+        addLimit(lines, d, index, answer); // what is given
+        addPermitted(lines, d, index, answer);
         return lines;
+    }
     const std::string range = rangesSaid(d.sketch, d.solved, answer, d.tolerated, index).magnitude;
     if (!range.empty())
         lines.push_back(lowerLine(range, static_cast<int>(lines.size()) + 1));
-    const AnswerRange* answers = rangeOf(d.tolerated, answer);
-    addLimit(lines, d, index, answer, answers);
+    addLimit(lines, d, index, answer);
     if ((!vector.foundDirection || d.shows(Stage::all)) && d.isRevealed(directionId(vectorId(index)), other))
-        addPermitted(lines, d, index, answer, answers);
+        addPermitted(lines, d, index, answer);
     return lines;
 }
 

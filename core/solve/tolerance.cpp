@@ -55,6 +55,7 @@ public:
 private:
     VectorRange given(std::size_t vector) const;
     VectorRange found(std::size_t which);
+    std::optional<VectorRange> balanced() const;
     VectorRange directionOfRest();
     void setComponents(VectorRange& range, const Sector& sector, bool isExact) const;
     void narrow(Part& part, VectorRange& range, std::size_t vector) const;
@@ -216,6 +217,23 @@ DirectionRange Maker::directionOf(Search& search, std::size_t which) const {
     return range;
 }
 
+// The ends alone: where they lie was searched. A vector that may be zero may point anywhere.
+void takeEnds(VectorRange& to, const VectorRange& exact) {
+    const auto take = [](Range& range, const Range& ends) {
+        range.least = ends.least;
+        range.greatest = ends.greatest;
+        range.marked = false;
+    };
+    take(to.magnitude, exact.magnitude);
+    take(to.x, exact.x);
+    take(to.y, exact.y);
+    if (exact.magnitude.least.value_or(0) > 0 && !exact.direction.any && !to.direction.any) {
+        to.direction.from = exact.direction.from;
+        to.direction.to = exact.direction.to;
+        to.direction.marked = false;
+    }
+}
+
 VectorRange Maker::given(std::size_t vector) const {
     const BoxVector& own = problem_.box.vectors[vector];
     VectorRange range;
@@ -238,6 +256,35 @@ void Maker::setComponents(VectorRange& range, const Sector& sector, bool isExact
     range.x.greatest = static_cast<double>(unscaled(extent({1, 0}))) + 0.0;
     range.y.least = static_cast<double>(unscaled(-extent({0, -1}))) + 0.0;
     range.y.greatest = static_cast<double>(unscaled(extent({0, 1}))) + 0.0;
+}
+
+// What is found where it is alone with one other vector: that one, turned about where both stand on one side.
+// Halving comes close to a magnitude that nothing changes, but never to it.
+std::optional<VectorRange> Maker::balanced() const {
+    if (pieces_.size() != 1 || pieces_.front().rule != Rule::alone) {
+        return std::nullopt;
+    }
+    const std::size_t own = pieces_.front().unknown[0].vector;
+    std::optional<std::size_t> other;
+    for (std::size_t i = 0; i < problem_.box.vectors.size(); ++i) {
+        if (i == own || problem_.box.vectors[i].magnitude.greatest == 0) {
+            continue;
+        }
+        if (other) {
+            return std::nullopt;
+        }
+        other = i;
+    }
+    if (!other) {
+        return std::nullopt;
+    }
+    const bool flipped = problem_.turnedOf(own) == problem_.turnedOf(*other);
+    VectorRange range = given(*other);
+    range.direction = givenDirection(*other, flipped);
+    const BoxVector& vector = problem_.box.vectors[*other];
+    const Sector sector = sectorOf(vector, flipped ? Turned::yes : Turned::no);
+    setComponents(range, sector, sector.least == sector.greatest && vector.direction.isPoint());
+    return range;
 }
 
 // The direction of what the others leave, with the vector's own magnitude.
@@ -304,6 +351,9 @@ VectorRange Maker::found(std::size_t which) {
         if (const Best& best = search.best(static_cast<Goal>(goal)); best.isThere) {
             known_.push_back(best.point);
         }
+    }
+    if (const auto exact = balanced()) {
+        takeEnds(range, *exact);
     }
     return range;
 }

@@ -154,24 +154,23 @@ JsonValue legJson(const Leg& leg, const Legs& legs, const Sketch& sketch, const 
                               {"overLoad", jsonText(significant(leg.overLoad, sketch.figures))}})}});
 }
 
-/// Whether the vectors keep to the limits and directions that the sketch states; nothing where it states
-/// none.
-void addLimits(JsonValue& to, const Answer& answer, const tolerance::Ranges& ranges) {
-    const Sketch& sketch = answer.sketch;
-    const auto* range = answer.index < ranges.size() ? &ranges[answer.index] : nullptr;
+/// Whether the vectors keep to the limits and directions that the sketch states, without an answer those that
+/// are given; nothing where it states none.
+void addLimits(JsonValue& to, const Sketch& sketch, const Solved& solved, std::size_t answer,
+               const tolerance::Ranges& ranges) {
     const auto name = [&](int index) {
         return jsonText(index == kSumIndex ? sketch.sum.name
                                            : sketch.forces[static_cast<std::size_t>(index)].name);
     };
     std::vector<JsonValue> items;
-    for (const LimitUse& use : limitsOf(sketch, answer.solution(), range))
+    for (const LimitUse& use : limitsOf(sketch, solved, answer, ranges))
         items.push_back(jsonObject({{"of", name(use.index)},
                                     {"limit", jsonNumber(use.limit)},
                                     {"utilisation", jsonNumberOrNull(use.utilisation)},
                                     {"text", jsonText(use.utilisation ? utilisationText(*use.utilisation)
                                                                       : std::string("no upper bound"))},
                                     {"verdict", jsonText(nameOf(use.verdict))}}));
-    for (const DirectionUse& use : permittedOf(sketch, answer.solution(), range))
+    for (const DirectionUse& use : permittedOf(sketch, solved, answer, ranges))
         items.push_back(jsonObject({{"of", name(use.index)},
                                     {"axis", jsonNumber(use.axis)},
                                     {"within", jsonNumber(use.within)},
@@ -184,8 +183,10 @@ void addLimits(JsonValue& to, const Answer& answer, const tolerance::Ranges& ran
 }
 
 /// Nothing where there are no legs.
-void addLegs(JsonValue& to, const Sketch& sketch, const Solved& solved, std::size_t solution) {
-    const auto legs = legsOf(sketch, solved, solution);
+void addLegs(JsonValue& to, const Sketch& sketch, const Solved& solved, std::size_t solution,
+             const tolerance::Ranges& ranges) {
+    const auto legs =
+        legsOf(sketch, solved, solution, solution < ranges.size() ? &ranges[solution] : nullptr);
     if (!legs)
         return;
     const Things things(sketch);
@@ -212,8 +213,8 @@ JsonValue solutionJson(const Answer& answer, const ExplainOptions& options, cons
                                 {"forces", jsonList(std::move(forces))}});
     if (construction.triangle)
         out.members.push_back({"triangle", triangleJson(*construction.triangle, sketch)});
-    addLegs(out, sketch, answer.solved, answer.index);
-    addLimits(out, answer, ranges);
+    addLegs(out, sketch, answer.solved, answer.index, ranges);
+    addLimits(out, sketch, answer.solved, answer.index, ranges);
     out.members.push_back({"residual", jsonNumber(solution.residual)});
     Worked worked = explain(sketch, answer.solved, construction, answer.index, options, ranges);
     if (options.uncertainty)
@@ -369,8 +370,10 @@ QByteArray reportJson(const Result& result, const ExplainOptions& options) {
     if (!sketch.inCase.empty())
         report.members.push_back({"case", jsonText(sketch.inCase)});
     addCases(report, sketch);
-    if (solved.solutions.empty())
-        addLegs(report, sketch, solved, 0);
+    if (solved.solutions.empty()) {
+        addLegs(report, sketch, solved, 0, {});
+        addLimits(report, sketch, solved, 0, {});
+    }
     if (hasMass(sketch))
         report.members.push_back({"gravity", jsonNumber(sketch.gravity)});
     if (needsCaution(sketch))

@@ -200,7 +200,7 @@ std::string remarksText(const Sketch& sketch, const tolerance::AnswerRange* rang
 std::string answersText(const Sketch& sketch, const Solution& solution,
                         const tolerance::AnswerRange* ranges) {
     std::string out;
-    const bool isRangeUnknown = !ranges && toleranceNote(sketch);
+    const bool isRangeUnknown = !ranges && tolerance::boxOf(sketch).hasTolerance;
     const auto add = [&](const SolvedForce& solved, const Force& given, int index) {
         const auto* range = ranges ? ranges->find(index) : nullptr;
         std::string line = answerLine(solved, given, sketch, range);
@@ -248,8 +248,9 @@ std::string toldText(const TableTold& told) {
     return out;
 }
 
-std::string legsText(const Sketch& sketch, const Solved& solved, std::size_t solution) {
-    const auto legs = legsOf(sketch, solved, solution);
+std::string legsText(const Sketch& sketch, const Solved& solved, std::size_t solution,
+                     const tolerance::AnswerRange* range = nullptr) {
+    const auto legs = legsOf(sketch, solved, solution, range);
     if (!legs)
         return {};
     return toldText(tailpoint::told(*legs, sketch));
@@ -277,7 +278,7 @@ std::string valuesText(const Answer& answer, const Construction& construction, c
         out += triangleText(*construction.triangle, sketch, answer.solved, ranges);
     if ((construction.parallelogram || construction.triangle) && toleranceNote(sketch))
         out += paragraph("Sides and angles of the figure at the middle of the tolerances.");
-    return out + legsText(sketch, answer.solved, answer.index);
+    return out + legsText(sketch, answer.solved, answer.index, ranges);
 }
 
 std::string sharedText(std::size_t steps) {
@@ -357,9 +358,9 @@ std::string reversedText(const Sketch& sketch, const Solved& solved) {
 }
 
 std::string unansweredText(const Result& result, const ExplainOptions& options) {
-    return heading("Worked solution") +
-           toText(explain(result.sketch, result.solved, result.construction, 0, options), Minus::ascii,
-                  kColumns);
+    Worked worked = explain(result.sketch, result.solved, result.construction, 0, options);
+    tellLimits(worked, result.sketch, result.solved, 0, {}, options.sentences);
+    return heading("Worked solution") + toText(worked, Minus::ascii, kColumns);
 }
 
 } // namespace

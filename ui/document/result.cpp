@@ -148,7 +148,8 @@ std::shared_ptr<const Worked> Result::worked(const ExplainOptions& options, std:
         if (options.uncertainty)
             tellUncertainty(told, sketch, solved, solution, uncertainties(*options.uncertainty),
                             *options.uncertainty, options.sentences);
-        tellLimits(told, sketch, solved, solution, ranges(), options.sentences);
+        if (!isWithheld)
+            tellLimits(told, sketch, solved, solution, ranges(), options.sentences);
         return told;
     });
 }

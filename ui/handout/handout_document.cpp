@@ -66,17 +66,16 @@ std::vector<Worked> workedAnswers(const Result& result, const ExplainOptions& op
 std::vector<LegsTold> legsOfAnswers(const Result& result) {
     std::vector<LegsTold> all;
     for (std::size_t i = 0; i < std::max<std::size_t>(1, result.solved.solutions.size()); ++i)
-        if (const auto legs = legsOf(result.sketch, result.solved, i))
+        if (const auto legs = legsOf(result.sketch, result.solved, i, result.rangeOf(i)))
             all.push_back(told(*legs, result.sketch));
     return all;
 }
 
-/// Of each answer; nothing where no limit is stated.
+/// Of each answer, without one of what is given; nothing where no limit is stated.
 std::vector<std::vector<LimitShown>> limitsOfAnswers(const Result& result) {
     std::vector<std::vector<LimitShown>> all;
-    for (std::size_t i = 0; i < result.solved.solutions.size(); ++i)
-        if (auto limits = limitsShown(result.sketch, result.solved.solutions[i], result.rangeOf(i));
-            !limits.empty())
+    for (std::size_t i = 0; i < std::max<std::size_t>(1, result.solved.solutions.size()); ++i)
+        if (auto limits = limitsShown(result.sketch, result.solved, i, result.ranges()); !limits.empty())
             all.push_back(std::move(limits));
     return all;
 }

@@ -148,7 +148,7 @@ QList<BareTable> angleTables(const Result& result) {
 
 /// Legs under a load, counter-clockwise from it; none where there are none.
 QList<BareTable> legTables(const Result& result) {
-    const auto legs = legsOf(result.sketch, result.solved, result.chosen);
+    const auto legs = legsOf(result.sketch, result.solved, result.chosen, result.rangeOf(result.chosen));
     if (!legs) {
         return {};
     }

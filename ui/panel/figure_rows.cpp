@@ -366,7 +366,8 @@ QList<FigureRow> legRows(const Result& result) {
     if (!shownSolution(result)) {
         return rows;
     }
-    if (const auto legs = legsOf(result.sketch, result.solved, result.chosen)) {
+    if (const auto legs =
+            legsOf(result.sketch, result.solved, result.chosen, result.rangeOf(result.chosen))) {
         addLegs(rows, *legs, result);
     }
     return rows;

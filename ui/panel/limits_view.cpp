@@ -87,10 +87,10 @@ void LimitsView::fill(const Row& row, const LimitShown& shown) {
 }
 
 void LimitsView::show(const Result& result) {
-    const Solution* solution = shownSolution(result);
     const std::vector<LimitShown> shown =
-        solution == nullptr ? std::vector<LimitShown>()
-                            : limitsShown(result.sketch, *solution, result.rangeOf(result.chosen));
+        result.isWithheld || result.sketch.forces.empty()
+            ? std::vector<LimitShown>()
+            : limitsShown(result.sketch, result.solved, result.chosen, result.ranges());
     const auto count = static_cast<qsizetype>(shown.size());
     while (m_rows.size() < count) {
         m_rows << addRow();

@@ -212,7 +212,7 @@ TEST(CasesTold, SayWhereACaseHasNoAnswer) {
     made.cases = {{"out of reach", {{"R", size(20), {}}}}};
     const std::string text = all(casesTold(made, caseStates(made)));
     expectIn("out of reach | no answer | – | ", text);
-    expectIn("In the case 'out of reach' there is no answer that counts:", text);
+    expectIn("The case 'out of reach' has nothing that counts in the envelope. No answer", text);
 }
 
 TEST(CasesTold, NeverGiveAValueWithoutItsRangeWhereThereIsOne) {

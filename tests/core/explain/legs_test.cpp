@@ -2,6 +2,7 @@
 // Legs under a load: which they are, their angles, what they take. Numbers by hand and by mpmath.
 #include "core/explain/legs.h"
 
+#include "core/explain/caution.h"
 #include "tests/support/sketches.h"
 
 #include <gtest/gtest.h>
@@ -48,18 +49,53 @@ TEST(Legs, ThatStandLowAreRemarkedUpon) {
     ASSERT_TRUE(legs);
     EXPECT_TRUE(legs->legs[0].isLow);  // though it is shown as 30.0
     EXPECT_FALSE(legs->legs[1].isLow); // 30 is not less than 30
-    EXPECT_EQ(
-        toText(*lowLegsTold(*legs, low)),
-        "A stands less than 30\u00B0 from the horizontal: common codes advise against it. Ask the maker.");
+    EXPECT_EQ(toText(*lowLegsTold(*legs, low)),
+              "A stands less than 30\u00B0 from the horizontal: common codes advise against it. Ask the "
+              "maker. " +
+                  std::string(cautionLine()));
     const Sketch both = twoLegs(20, 160);
-    EXPECT_EQ(toText(*lowLegsTold(*legsOf(both), both)),
-              "A and B stand less than 30\u00B0 from the horizontal: common codes advise against it. Ask the "
-              "maker.");
+    EXPECT_TRUE(toText(*lowLegsTold(*legsOf(both), both))
+                    .starts_with("A and B stand less than 30\u00B0 from the horizontal: common codes advise "
+                                 "against it. Ask the maker."));
+    Sketch cautioned = both; // which has it from its own words
+    cautioned.title = "Lifting a crate";
+    EXPECT_TRUE(toText(*lowLegsTold(*legsOf(both), cautioned)).ends_with("Ask the maker."));
     EXPECT_FALSE(lowLegsTold(*legsOf(twoLegs(35, 120)), low));
     const auto flat = legsOf(twoLegs(0, 120)); // a tie that lies flat carries none of the load
     ASSERT_TRUE(flat);
     EXPECT_EQ(flat->legs[0].fromHorizontal, 0);
     EXPECT_FALSE(flat->legs[0].isLow);
+}
+
+/// 31 and 35 degrees, give or take 2 and 10: down to 29 and 25. 32.5 give or take 2 is not below 30.
+TEST(Legs, AreJudgedAtTheLowEndOfTheirTolerance) {
+    const auto isLow = [](double direction, double plusMinus, Sense sense) {
+        Sketch made = twoLegs(direction, sense == Sense::cw ? -145 : 145);
+        made.reference.sense = sense;
+        if (sense == Sense::cw)
+            made.forces[0].direction.form = AngleForm{90};
+        made.forces[1].direction.tolerance = Tolerance{plusMinus, plusMinus, false};
+        const Solved solved = solve(made);
+        const auto ranges = tolerance::rangesOf(made, solved);
+        const auto legs = tailpoint::legsOf(made, solved, 0, &ranges.at(0));
+        EXPECT_FALSE(legs.value().legs[0].isLowAtMiddle || legs->legs[1].isLow);
+        const auto told = lowLegsTold(*legs, made);
+        EXPECT_EQ(told.has_value(), legs->legs[0].isLow);
+        if (told) {
+            EXPECT_TRUE(
+                toText(*told).starts_with("Within the tolerances A can stand less than 30\u00B0 from the "
+                                          "horizontal: "))
+                << toText(*told);
+        }
+        return legs->legs[0].isLow;
+    };
+    EXPECT_TRUE(isLow(31, 2, Sense::ccw));
+    EXPECT_TRUE(isLow(35, 10, Sense::ccw));
+    EXPECT_TRUE(isLow(35, 40, Sense::ccw)); // through the horizontal
+    EXPECT_FALSE(isLow(32.5, 2, Sense::ccw));
+    EXPECT_FALSE(isLow(32, 2, Sense::ccw)); // 30 is not less than 30
+    EXPECT_TRUE(isLow(-31, 2, Sense::cw));
+    EXPECT_FALSE(isLow(-32.5, 2, Sense::cw));
 }
 
 TEST(Legs, HangUnderAHookToo) {

@@ -3,7 +3,10 @@
 #include "core/explain/limits.h"
 #include "core/solve/tolerance_box.h"
 
+#include <array>
+#include <cmath>
 #include <gtest/gtest.h>
+#include <numbers>
 
 namespace tailpoint {
 namespace TAILPOINT_FILE {
@@ -96,6 +99,103 @@ TEST(Limits, GoByTheWorstEndOfTheRange) {
     EXPECT_EQ(words(500, 2),
               "! R is over its limit: 106.0 % of 500 N. ! The direction of R is not permitted: up to "
               "5.1\u00B0 off 0.0\u00B0, 2.0\u00B0 allowed.");
+}
+
+/// The end as it is typed: 9.9 + 0.1 is 10, though its bits are above; 9.9 + 0.10001 is not.
+TEST(Limits, AreNotPassedByTheBitsOfATenth) {
+    const std::vector<std::array<double, 3>> ties{{9.9, 0.1, 10}, {4.9, 0.1, 5},   {2.4, 0.1, 2.5},
+                                                  {9.5, 0.5, 10}, {0.2, 0.1, 0.3}, {340, 5, 345}};
+    for (const auto& [value, off, limit] : ties)
+        for (const double more : {0.0, 1e-5}) {
+            Sketch sketch = emptySketch();
+            sketch.forces = {at("W", value, -90)};
+            sketch.forces[0].magnitude.tolerance = Tolerance{off + more, off + more, false};
+            sketch.forces[0].limit = sketch.sum.limit = TypedForce{limit, ForceUnit::N, {}};
+            const Solved solved = solve(sketch);
+            const auto uses = limitsOf(sketch, solved, 0, tolerance::rangesOf(sketch, solved));
+            ASSERT_EQ(uses.size(), 2U);
+            for (const LimitUse& use : uses) { // given, and found
+                EXPECT_EQ(use.verdict, more == 0 ? Bound::within : Bound::straddles)
+                    << value << ' ' << use.index;
+                EXPECT_EQ(utilisationText(*use.utilisation) == "100.0 %", more == 0) << *use.utilisation;
+            }
+        }
+}
+
+/// What is given binds where nothing is found: everything given, and holding; or too little known.
+TEST(Limits, OfWhatIsGivenBindWithoutAnAnswer) {
+    Sketch balanced = emptySketch();
+    balanced.forces = {at("A", 10, 0), at("B", 10, 180)};
+    balanced.sum.magnitude.value = 0;
+    balanced.forces[0].limit = TypedForce{5, ForceUnit::N, {}};
+    balanced.forces[1].limit = TypedForce{20, ForceUnit::N, {}};
+    balanced.forces[1].permitted = Permitted{90, 30};
+    const auto told = [](const Sketch& sketch) {
+        const Solved solved = solve(sketch);
+        EXPECT_TRUE(solved.solutions.empty());
+        Worked worked = explain(sketch, solved, construct(sketch, solved));
+        tellLimits(worked, sketch, solved, 0, {});
+        return toText(worked);
+    };
+    const std::string holds = told(balanced);
+    EXPECT_NE(holds.find("! A is over its limit: 200.0 % of 5 N."), holds.npos) << holds;
+    EXPECT_NE(holds.find("B is within its limit: 50.0 % of 20 N."), holds.npos) << holds;
+    EXPECT_NE(holds.find("! The direction of B is not permitted: up to 90.0\u00B0 off 90.0\u00B0, 30.0\u00B0 "
+                         "allowed."),
+              holds.npos)
+        << holds;
+    Sketch tolerant = balanced;
+    tolerant.forces[0].limit = TypedForce{10.5, ForceUnit::N, {}};
+    tolerant.forces[0].magnitude.tolerance = Tolerance{1, 1, false};
+    tolerant.forces[1].direction.tolerance = Tolerance{0, 65, false};
+    const std::string straddles = told(tolerant); // 11 of 10.5 N: 104.76; 115 to 180 degrees, 25 to 90 off
+    EXPECT_NE(straddles.find("! A straddles its limit: a part of the tolerance is over, at worst 104.8 % of "
+                             "10.5 N."),
+              straddles.npos)
+        << straddles;
+    EXPECT_NE(
+        straddles.find("! The direction of B is not permitted in a part of the tolerance: up to 90.0\u00B0"),
+        straddles.npos)
+        << straddles;
+    Sketch open = balanced;
+    open.forces[1].magnitude.value.reset();
+    open.forces[1].direction.form = ToFind{};
+    open.sum = emptySketch().sum; // four unknowns: A alone is judged
+    const Solved solved = solve(open);
+    const auto uses = limitsOf(open, solved, 0, {});
+    ASSERT_EQ(uses.size(), 1U);
+    EXPECT_EQ(uses[0].index, 0);
+    EXPECT_EQ(uses[0].verdict, Bound::over);
+    EXPECT_TRUE(permittedOf(open, solved, 0, {}).empty());
+}
+
+/// A magnitude that no tolerance moves: one force, or one against another, whatever their direction.
+TEST(Limits, AreNotPassedByAnOuterBound) {
+    for (const bool inBalance : {true, false}) {
+        Sketch sketch = emptySketch();
+        sketch.forces = {at("W", 12, -90)};
+        sketch.forces[0].direction.tolerance = Tolerance{2, 2, false};
+        Force& found = inBalance ? sketch.forces.emplace_back() : sketch.sum;
+        if (inBalance) {
+            found.name = "T";
+            sketch.sum.magnitude.value = 0;
+        }
+        found.limit = TypedForce{12, ForceUnit::N, {}};
+        const Solved solved = solve(sketch);
+        const auto ranges = tolerance::rangesOf(sketch, solved);
+        const auto* range = ranges.at(0).find(inBalance ? 1 : kSumIndex);
+        ASSERT_NE(range, nullptr);
+        EXPECT_EQ(range->magnitude.least, 12);
+        EXPECT_EQ(range->magnitude.greatest, 12);
+        EXPECT_FALSE(range->isMarked());
+        EXPECT_NEAR(range->direction.from, inBalance ? 88 : -92, 1e-12);
+        EXPECT_NEAR(range->direction.to, inBalance ? 92 : -88, 1e-12);
+        EXPECT_NEAR(range->y.least.value(), inBalance ? 12 * std::cos(2 * std::numbers::pi / 180) : -12,
+                    1e-12);
+        EXPECT_NEAR(range->x.greatest.value(), 12 * std::sin(2 * std::numbers::pi / 180), 1e-12);
+        const auto uses = limitsOf(sketch, solved, 0, ranges);
+        EXPECT_EQ(uses.at(0).verdict, Bound::within);
+    }
 }
 
 /// One mark, that every font and terminal has, and none where all is within.
