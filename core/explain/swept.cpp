@@ -134,6 +134,48 @@ std::vector<std::string> sweepLines(const Sweep& sweep, const Sketch& sketch, co
     return lines;
 }
 
+std::vector<SweptLimit> sweptLimits(const Sweep& sweep, const Sketch& sketch) {
+    std::vector<SweptLimit> all;
+    for (const Curve& curve : sweep.curves) {
+        const int index = curve.of.vector;
+        const Force& force = index == kSumIndex ? sketch.sum : sketch.forces[static_cast<std::size_t>(index)];
+        const auto limit = limitOf(force, sketch);
+        if (curve.of.kind != Swept::Kind::magnitude || !limit || !curve.least || !curve.greatest)
+            continue;
+        LimitUse use{index, Bound::within, *limit, {}, 100 * (curve.least->value / *limit)};
+        if (!curve.greatest->isUnbounded)
+            use.utilisation = 100 * (curve.greatest->value / *limit);
+        if (!use.utilisation || curve.greatest->value > *limit)
+            use.verdict = curve.least->value > *limit ? Bound::over : Bound::straddles;
+        all.push_back({curve.of, use});
+    }
+    return all;
+}
+
+std::string wordsOf(const SweptLimit& limit, const Sketch& sketch, const Sentences* sentences) {
+    const Force& force =
+        limit.of.vector == kSumIndex ? sketch.sum : sketch.forces[static_cast<std::size_t>(limit.of.vector)];
+    const std::string quantity = wordsOf(limit.of, sketch, sentences), of = shownAsTyped(*force.limit),
+                      share = shareText(limit.use, Voice(sentences));
+    const auto told = [&](const Wording& wording) {
+        return marked(limit.use.verdict,
+                      said(sentences, wording, "quantity", quantity, "share", share, "limit", of));
+    };
+    if (!limit.use.utilisation)
+        return told(SENTENCE("sweep", "{quantity} is over its limit of {limit} in the range: {share}."));
+    switch (limit.use.verdict) {
+    case Bound::within:
+        return told(
+            SENTENCE("sweep", "{quantity} is within its limit throughout: {share} of {limit} at most."));
+    case Bound::over:
+        return told(SENTENCE("sweep", "{quantity} is over its limit throughout: up to {share} of {limit}."));
+    case Bound::straddles:
+        break;
+    }
+    return told(SENTENCE("sweep", "{quantity} is over its limit in a part of the range: up to {share} of "
+                                  "{limit}."));
+}
+
 std::string sweptProofNote(const Sweep& sweep, const Sentences* sentences) {
     return sweep.isProven ? std::string()
                           : Voice(sentences).text(

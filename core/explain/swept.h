@@ -3,6 +3,7 @@
 // an ASCII minus, names as they are typed; the window and the figure put in U+2212.
 #pragma once
 
+#include "core/explain/limits.h"
 #include "core/explain/wording.h"
 #include "core/solve/sweep.h"
 
@@ -37,6 +38,17 @@ std::string titleOf(const Sweep& sweep, const Sketch& sketch, const Sentences* s
 /// All of it, a line each: title, extremes, gaps.
 std::vector<std::string> sweepLines(const Sweep& sweep, const Sketch& sketch,
                                     const Sentences* sentences = nullptr);
+
+/// A found magnitude beside its vector's limit, over the whole range of what is varied: *straddles* where it
+/// is over in a part of it.
+struct SweptLimit {
+    Swept of;
+    LimitUse use;
+};
+/// Of every curve of a magnitude whose vector has a limit and that has a point at all. Of the middle values.
+std::vector<SweptLimit> sweptLimits(const Sweep& sweep, const Sketch& sketch);
+/// "! L1 is over its limit in a part of the range: up to 139.9 % of 1.25 t."
+std::string wordsOf(const SweptLimit& limit, const Sketch& sketch, const Sentences* sentences = nullptr);
 
 /// Where something between the places that were looked at could not be ruled out: that it may be missing.
 /// Else empty.

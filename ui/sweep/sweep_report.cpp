@@ -75,6 +75,8 @@ JsonValue curveJson(const Curve& curve, const Sketch& sketch) {
 /// What is to be minded of the numbers.
 std::vector<std::string> remarksOf(const Sweep& sweep, const Sketch& sketch) {
     std::vector<std::string> remarks;
+    for (const SweptLimit& limit : sweptLimits(sweep, sketch))
+        remarks.push_back(wordsOf(limit, sketch));
     if (std::string note = sweptProofNote(sweep); !note.empty())
         remarks.push_back(std::move(note));
     if (std::string note = sweptToleranceNote(sketch); !note.empty())
@@ -89,6 +91,22 @@ std::vector<std::string> feetOf(const Sweep& sweep, const Sketch& sketch, const 
     for (std::string& line : recordLines(sketch, from))
         feet.push_back(std::move(line));
     return feet;
+}
+
+/// Nothing where no swept vector has a limit.
+void addLimits(JsonValue& to, const Sweep& sweep, const Sketch& sketch) {
+    std::vector<JsonValue> items;
+    for (const SweptLimit& limit : sweptLimits(sweep, sketch)) {
+        std::vector<JsonMember> members{{"name", jsonText(nameOf(limit.of, sketch))}};
+        if (limit.of.answer != 0)
+            members.push_back({"answer", jsonNumber(limit.of.answer)});
+        members.push_back({"limit", jsonNumber(limit.use.limit)});
+        members.push_back({"utilisation", jsonNumberOrNull(limit.use.utilisation)});
+        members.push_back({"verdict", jsonText(nameOf(limit.use.verdict))});
+        items.push_back(jsonObject(std::move(members)));
+    }
+    if (!items.empty())
+        to.members.push_back({"limits", jsonList(std::move(items))});
 }
 
 JsonValue numbers(const std::vector<double>& all) {
@@ -147,6 +165,7 @@ QByteArray sweepJson(const Sweep& sweep, const Sketch& sketch) {
          {"curves", jsonList(std::move(curves), JsonLayout::lines)},
          {"gaps", jsonList(std::move(gaps))}},
         JsonLayout::lines);
+    addLimits(out, sweep, sketch);
     if (const std::string note = sweptProofNote(sweep); !note.empty())
         out.members.push_back({"proofRemark", jsonText(note)});
     if (const std::string note = sweptToleranceNote(sketch); !note.empty())

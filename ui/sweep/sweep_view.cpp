@@ -56,6 +56,9 @@ void SweepView::compose() {
         options.textSize = textSize();
         options.title = false;
         options.key = height() > kLinesWithKey * options.textSize; // else the curves would have no room
+        for (const SweptLimit& limit : sweptLimits(*m_sweep, m_sketch)) {
+            options.feet.push_back(wordsOf(limit, m_sketch));
+        }
         for (std::string note : {sweptProofNote(*m_sweep), sweptToleranceNote(m_sketch)}) {
             if (!note.empty()) {
                 options.feet.push_back(std::move(note));

@@ -71,6 +71,23 @@ TEST(SweepWords, TellGapsAndWhatGrowsWithoutBound) {
     EXPECT_EQ(lines[2], "A grows without bound toward 295.0°");
 }
 
+/// A goes from 5.0714 to 12 kN, as above; beyond 90 degrees it grows without bound.
+TEST(SweepWords, TellWhereALimitIsPassed) {
+    Sketch sketch = legs();
+    sketch.forceUnit = ForceUnit::kN;
+    const auto told = [&](double limit, double to) {
+        sketch.forces[1].limit = TypedForce{limit, ForceUnit::kN, {}};
+        const auto all = sweptLimits(sweep(sketch, {{1, true}, 0, to, 90}), sketch);
+        return all.size() == 1 ? wordsOf(all[0], sketch) : std::string("not one");
+    };
+    EXPECT_EQ(told(13, 90), "A is within its limit throughout: 92.4 % of 13 kN at most."); // 92.308
+    EXPECT_EQ(told(10, 90), "! A is over its limit in a part of the range: up to 120.0 % of 10 kN.");
+    EXPECT_EQ(told(5, 90), "! A is over its limit throughout: up to 240.0 % of 5 kN.");
+    EXPECT_EQ(told(13, 360), "! A is over its limit of 13 kN in the range: no upper bound.");
+    sketch.forces[1].limit.reset();
+    EXPECT_TRUE(sweptLimits(sweep(sketch, {{1, true}, 0, 90, 90}), sketch).empty());
+}
+
 TEST(SweepWords, SayOnceWhatDoesNotChange) {
     // The magnitude of R is P's, whatever its direction.
     const Sketch sketch = testing::sketch({force("P", 340, 25)});
