@@ -50,7 +50,7 @@ FadedSolution faded(const Worked& worked, std::size_t blank);
 /// lines: one at first, and in the end all of them.
 std::size_t risingBlanks(std::size_t place, std::size_t count, std::size_t lines);
 
-/// A worked solution with one line rewritten by a slip; all later lines carry its number on.
+/// A worked solution with one line rewritten by a slip; what follows from it carries its number on.
 struct FlawedSolution {
     Worked worked;
     WorkingPlace flaw;

@@ -143,6 +143,8 @@ public:
             options.method = Method::components;
         const Worked right = explain(m_sketch, m_solved, m_construction, 0, options);
         const ChangedLine& line = finding->lines.front();
+        if (!isOf(line, way.lines.front().first))
+            return std::nullopt; // another line gives the same numbers: both would be wrong
         const auto place = placeOf(right, *line.right->subject);
         if (!place || !readAlike(workingAt(right, *place).general, line.right->general))
             return std::nullopt; // told by another way
@@ -171,6 +173,14 @@ public:
     }
 
 private:
+    /// Whose line was told is whose was changed; a square's is told with its root.
+    static bool isOf(const ChangedLine& told, QuantityId changed) {
+        QuantityId subject = told.right->subject->id;
+        subject.answer = changed.answer = 0;
+        return subject == changed ||
+               (changed.what == What::square && changed.of == subject.of && subject.what == What::magnitude);
+    }
+
     static const Working& workingAt(const Worked& worked, const WorkingPlace& place) {
         return worked.steps[place.step].workings[place.working];
     }

@@ -95,9 +95,8 @@ std::string taskWords(SheetTask task, bool bothAnswers) {
                    ? "This is how the first answer is found. Fill in what is missing, and find the second "
                      "answer by yourself."
                    : "This is how the answer is found. Fill in what is missing.";
-    return "One of the numbered lines has a slip, and the lines below carry its number on. Find that line, "
-           "write "
-           "it as it should be, and mend the answer.";
+    return "One of the numbered lines has a slip, and what follows from it carries its number on. Find "
+           "that line, write it as it should be, and mend the answer.";
 }
 
 } // namespace tailpoint

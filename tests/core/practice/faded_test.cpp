@@ -178,6 +178,37 @@ TEST(FlawedSolutions, TheFlawedLineComputesAsItIsPrinted) {
         }
 }
 
+/// Two lines may give the same wrong number: the one that the key names is the only one that is wrong. 240
+/// problems and their seeds.
+TEST(FlawedSolutions, EveryOtherLineComputesAsItIsPrinted) {
+    int found = 0, lines = 0;
+    for (const char* family : {"two-forces", "three-in-equilibrium", "bearings"})
+        for (const int level : {1, 3})
+            for (std::uint32_t seed = 1; seed <= 40; ++seed) {
+                const auto made = problem({family, level, seed});
+                const auto one = flawed(made->sketch, "supplement-in-cosines", seed);
+                if (!one)
+                    continue;
+                ++found;
+                for (const WorkingPlace& place : calculatedLines(one->worked)) {
+                    const Working& line = one->worked.steps[place.step].workings[place.working];
+                    if (place == one->flaw || !line.substituted || !line.value)
+                        continue;
+                    const auto printed = evaluate(*line.substituted, AngleUnit::deg),
+                               result = evaluate(*line.value, AngleUnit::deg);
+                    if (!printed || !result)
+                        continue;
+                    ++lines;
+                    EXPECT_NEAR(static_cast<double>(*printed), static_cast<double>(*result),
+                                0.01 * std::fabs(static_cast<double>(*result)) + 0.2)
+                        << made->code << '\n'
+                        << toText(one->worked);
+                }
+            }
+    EXPECT_GT(found, 100);
+    EXPECT_GT(lines, 300);
+}
+
 TEST(FlawedSolutions, NothingButTheLinesIsTold) {
     const auto made = flawed(raft(), "supplement-in-cosines", 0);
     ASSERT_TRUE(made);
