@@ -110,42 +110,43 @@ FamilyRow missingForceFamily() {
 }
 
 FamilyRow threeInEquilibriumFamily() {
-    return {"three-in-equilibrium",
-            "Three forces in equilibrium",
-            "Two forces are known; find the third that keeps them in equilibrium.",
-            {{{"magnitudes in tens, or whole kilonewtons; angles in fives; an acute angle between the forces",
-               "counter-clockwise from +x, both known directions positive",
-               "the third force is opposite to the resultant of the two",
-               {"no-sum-turned", "supplement-in-cosines", "right-triangle-assumed", "magnitudes-added"}},
-              {"magnitudes in fives, or half kilonewtons; whole degrees",
-               "counter-clockwise from +x, one direction negative",
-               "the third force is opposite to the resultant; the angle between the tails needs the sign",
-               {"no-sum-turned", "supplement-in-cosines", "right-triangle-assumed", "sign-of-direction"}},
-              {"whole magnitudes, or half kilonewtons; half degrees; from acute to obtuse",
-               "from another axis or clockwise",
-               "the third force is opposite to the resultant; axis and turning sense of the answer",
-               {"no-sum-turned", "supplement-in-cosines", "right-triangle-assumed", "wrong-turn"}}}},
-            {{"ring", "Three teams and a ring that stays",
-              "Three teams pull at ropes that are tied to one ring, and the ring stays where it is. Two of "
-              "them pull with {P} and {Q}.",
-              "east", kTowing},
-             {"pole", "Head of a tent pole",
-              "Seen from above, three guy ropes hold the head of a tent pole in place. Two of them pull with "
-              "{P} and {Q}.",
-              "east", kCords},
-             {"raft", "Raft at rest on three lines",
-              "A survey raft lies at rest in still water on three lines to one ring. Two of them pull with "
-              "{P} and {Q}.",
-              "along the shore", kTowing, true},
-             {"bow", "Grip of a bow",
-              "An archer holds a bow drawn, seen from the side. Its two limbs act on the grip with {P} and "
-              "{Q}, and the hand keeps the grip at rest with a third force.",
-              "towards the archer", kBows},
-             {"bridge", "Node of a footbridge at rest",
-              "Three bars meet at a node of a footbridge, which is at rest. Two of them exert {P} and {Q}.",
-              "along the deck", kBars}},
-            threeInEquilibrium,
-            "Find the magnitude and the direction of the third force {H:name}."};
+    return {
+        "three-in-equilibrium",
+        "Three forces in equilibrium",
+        "Two forces are known; find the third that keeps them in equilibrium.",
+        {{{"magnitudes in tens, or whole kilonewtons; angles in fives; an acute angle between the forces",
+           "counter-clockwise from +x, both known directions positive",
+           "the third force is opposite to the resultant of the two",
+           {"no-sum-turned", "supplement-in-cosines", "right-triangle-assumed", "magnitudes-added"}},
+          {"magnitudes in fives, or half kilonewtons; whole degrees",
+           "counter-clockwise from +x, one direction negative",
+           "the third force is opposite to the resultant; the angle between the tails needs the sign",
+           {"no-sum-turned", "supplement-in-cosines", "right-triangle-assumed", "sign-of-direction"}},
+          {"whole magnitudes, or half kilonewtons; half degrees; from acute to obtuse",
+           "from another axis or clockwise",
+           "the third force is opposite to the resultant; axis and turning sense of the answer",
+           {"no-sum-turned", "supplement-in-cosines", "right-triangle-assumed", "wrong-turn"}}}},
+        {{"ring", "Three teams and a ring that stays",
+          "Three teams pull at ropes that are tied to one ring, and the ring stays where it is. Two of "
+          "them pull with {P} and {Q}.",
+          "east", kTowing},
+         {"pole", "Head of a tent pole",
+          "Seen from above, three guy ropes hold the head of a tent pole in place. The horizontal parts of "
+          "two of their pulls are {P} and {Q}.",
+          "east", kCords},
+         {"raft", "Raft at rest on three lines",
+          "A survey raft lies at rest in still water on three lines to one ring. Two of them pull with "
+          "{P} and {Q}.",
+          "along the shore", kTowing, true},
+         {"target", "Ring in the middle of a target",
+          "Three cords hold a ring in the middle of an archery target. Two of them pull at it with {P} and "
+          "{Q}.",
+          "to the right", kBows},
+         {"bridge", "Node of a footbridge at rest",
+          "Three bars meet at a node of a footbridge, which is at rest. Two of them exert {P} and {Q}.",
+          "along the deck", kBars}},
+        threeInEquilibrium,
+        "Find the magnitude and the direction of the third force {H:name}."};
 }
 
 FamilyRow smallestForceFamily() {
@@ -224,10 +225,11 @@ FamilyRow twoAnswersFamily() {
           "Two ropes lead to a carriage on a stage, seen from above, and pull at it with the resultant {R}. "
           "The first leads {P:way}, and the second is kept at {Q} by a spring.",
           "towards the audience", kBows, true},
-         {"bow", "String of a crossbow",
-          "The two halves of a crossbow's drawn string pull at its bolt with the resultant {R}, seen from "
-          "above. The first leads {P:way}; in the second a gauge shows {Q}.",
-          "towards the target", kBows}},
+         {"target", "Two cords to an archery target",
+          "Two cords draw an archery target over the grass with the resultant {R}. The first leads {P:way}; "
+          "in "
+          "the second a gauge shows {Q}.",
+          "along the range", kBows}},
         twoAnswers,
         "There are two possibilities. Find both: the magnitude of {P:name} and the direction of {Q:name}.",
         2};

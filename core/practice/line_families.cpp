@@ -88,10 +88,10 @@ FamilyRow obliqueLinesFamily() {
           "Two horses, one on either bank, tow a canal boat with the resultant {R}. Their ropes lead {P:way} "
           "and {Q:way}.",
           "along the canal", kTowing},
-         {"bow", "Bow at full draw",
-          "The two halves of a drawn bow's string pull at the arrow's nock with the resultant {R}, seen from "
-          "the side. From the nock they lead {P:way} and {Q:way}.",
-          "towards the target", kBows},
+         {"target", "Archery target on two cords",
+          "An archery target is to be drawn over the grass with {R} by two cords. They lead {P:way} and "
+          "{Q:way}.",
+          "along the range", kBows},
          {"bridge", "Force at a node along two bars",
           "At a node of a footbridge the force {R} is to be resolved along two bars. They lead {P:way} and "
           "{Q:way}.",

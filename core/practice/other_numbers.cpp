@@ -171,7 +171,7 @@ std::optional<Sketch> otherNumbers(const Sketch& sketch, std::uint32_t seed) {
     if (before.family == Family::check || before.family == Family::oneUnknown || before.solutions.empty())
         return std::nullopt;
     for (int trial = 0; trial < kTrials; ++trial) {
-        Lots lots(kPracticeVersion, std::uint64_t{seed}, static_cast<std::uint64_t>(trial));
+        Lots lots(kNumbersVersion, std::uint64_t{seed}, static_cast<std::uint64_t>(trial));
         Sketch fresh = renewed(sketch, lots);
         if (fresh == asDrawn(sketch) || firstFault(fresh) || isSameQuestion(fresh, sketch))
             continue;

@@ -142,7 +142,7 @@ std::optional<Drawn> drawnFor(const ProblemId& id) {
         std::find_if(rows.begin(), rows.end(), [&](const FamilyRow& one) { return one.id == id.family; });
     if (row == rows.end() || id.level < 1 || id.level > kLevels || id.number >= kProblemNumbers)
         return std::nullopt;
-    Drawn drawn{&*row, Lots(kPracticeVersion, static_cast<std::uint64_t>(row - rows.begin()),
+    Drawn drawn{&*row, Lots(kNumbersVersion, static_cast<std::uint64_t>(row - rows.begin()),
                             static_cast<std::uint64_t>(id.level), std::uint64_t{id.number})};
     drawn.scene = &drawn.lots.oneOf(row->scenes);
     return drawn;

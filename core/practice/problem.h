@@ -20,10 +20,13 @@
 
 namespace tailpoint {
 
-/// Of the generator: a problem's numbers are the same for the same version. Which numbers are drawn hangs on
-/// what the slips give too, for those are to be told apart: whoever moves one of those raises kSlipVersion,
-/// whoever changes what is drawn or how it is worded kDrawVersion.
-inline constexpr int kDrawVersion = 1, kSlipVersion = 0, kPracticeVersion = kDrawVersion + kSlipVersion;
+/// Of the generator: a problem is the same for the same version. Which numbers are drawn hangs on what the
+/// slips give too, for those are to be told apart: whoever moves one of those raises kSlipVersion, whoever
+/// changes what is drawn kDrawVersion, whoever words it otherwise kWordsVersion, which leaves the numbers of a
+/// code as they are.
+inline constexpr int kDrawVersion = 1, kSlipVersion = 0, kWordsVersion = 1,
+                     kNumbersVersion = kDrawVersion + kSlipVersion,
+                     kPracticeVersion = kNumbersVersion + kWordsVersion;
 inline constexpr int kLevels = 3;
 inline constexpr std::uint32_t kProblemNumbers = 1U << 18U;
 

@@ -99,15 +99,17 @@ FamilyRow twoForcesFamily() {
           "{P}, the second with {Q}.",
           "along the fairway", kTowing},
          {"kite", "Two kites on one handle",
-          "Seen from above, two kites pull at the same handle, one with {P} and the other with {Q}.",
+          "Two kites pull at the same handle. Seen from above, the horizontal parts of their pulls are {P} "
+          "and "
+          "{Q}.",
           "downwind", kCords},
          {"sledge", "Two dogs before a sledge",
           "Two dogs draw a loaded sledge by traces that are hooked to the same ring. One pulls with {P}, the "
           "other with {Q}.",
           "along the track", kTraces},
          {"stage", "Two wires at one shackle over the stage",
-          "Two wires of a theatre's rigging lead to the same shackle. Seen from above, one pulls with {P} "
-          "and the other with {Q}.",
+          "Two level wires of a theatre's rigging lead to the same shackle. Seen from above, one pulls with "
+          "{P} and the other with {Q}.",
           "towards the audience", kWires, true},
          {"barge", "Barge between two tugs",
           "Two tugs pull at the bow of a barge, one with {P} and the other with {Q}.", "downstream", kTugs}},
@@ -140,8 +142,8 @@ FamilyRow severalForcesFamily() {
           "On a field several teams pull at ropes that are tied to one iron ring. Their pulls are {given}.",
           "east", kTowing},
          {"mast", "Stays of a mast, seen from above",
-          "Seen from above, the stays of a ship's mast pull at its head with {given}.", "towards the bow",
-          kWires, true},
+          "Seen from above, the horizontal parts of the pulls of a mast's stays at its head are {given}.",
+          "towards the bow", kWires, true},
          {"raft", "Lines at the raft's ring",
           "Several boats keep a survey raft in place by lines to one ring. The lines pull with {given}.",
           "upstream", kTowing},
@@ -149,8 +151,9 @@ FamilyRow severalForcesFamily() {
           "The bars that meet at a node of a footbridge exert on it the forces {given}.", "along the deck",
           kBars},
          {"marquee", "Guy ropes of a marquee",
-          "Seen from above, the guy ropes of a marquee pull at the head of its pole with {given}.", "east",
-          kCords}},
+          "Seen from above, the horizontal parts of the guy ropes' pulls at the head of a marquee's pole are "
+          "{given}.",
+          "east", kCords}},
         severalForces,
         "Find the magnitude and the direction of the resultant {R:name}."};
 }
@@ -216,7 +219,9 @@ FamilyRow bearingsFamily() {
          {"dogs", "Sledge on the ice field", "On an ice field teams of dogs pull at one sledge with {given}.",
           "east", kTraces},
          {"balloon", "Ground crew of a balloon",
-          "A ground crew holds a balloon by ropes to one ring. Seen from above they pull with {given}.",
+          "A ground crew holds a balloon by ropes to one ring. Seen from above, the horizontal parts of "
+          "their "
+          "pulls are {given}.",
           "east", kTowing, true}},
         bearings,
         "Find the magnitude and the bearing of the resultant {R:name}."};
