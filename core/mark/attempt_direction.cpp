@@ -60,7 +60,7 @@ std::vector<std::string> wordsOf(std::string_view text) {
             if (!word.empty())
                 words.push_back(std::move(word));
             word.clear();
-        } else if (c == 0x2212) {
+        } else if (c == 0x2212 || (c == 0x2013 && word.empty())) {
             word += '-';
         } else if (c >= 'A' && c <= 'Z') {
             word += static_cast<char>(c + 32);

@@ -90,7 +90,7 @@ std::pair<std::string, bool> massAsForce(std::string_view typed) {
 /// Without the sign in front; whether it was a minus.
 std::pair<std::string, bool> unsignedText(std::string_view text) {
     for (const auto& [sign, isMinus] :
-         {std::pair<std::string_view, bool>{"-", true}, {"\u2212", true}, {"+", false}})
+         {std::pair<std::string_view, bool>{"-", true}, {"\u2212", true}, {"\u2013", true}, {"+", false}})
         if (text.starts_with(sign))
             return {trimmed(text.substr(sign.size())), isMinus};
     return {std::string(text), false};

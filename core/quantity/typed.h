@@ -45,7 +45,7 @@ struct TypedError {
 template <class T>
 using Typed = std::variant<T, TypedError>;
 
-/// A finite decimal. '-', U+2212 or '+' in front; exponent allowed (1.5e3).
+/// A finite decimal. '-', U+2212, an en dash or '+' in front; exponent allowed (1.5e3).
 /// Marks: a point alone is the decimal mark. A comma alone is one too (1,5; 0,125; 1234,567), but for one
 /// that might part thousands, between one to three digits and exactly three (1,234): refused, with both
 /// readings. Several commas part groups of three (1,234,567); of two sorts the one parts groups of three

@@ -11,6 +11,7 @@
 namespace tailpoint::typing {
 
 inline constexpr char32_t kMinusSign = 0x2212, kPlusMinusSign = 0xB1, kDegreeSign = 0xB0;
+inline constexpr char32_t kEnDash = 0x2013; ///< what a word processor makes of a typed minus
 
 inline bool isSpace(char32_t c) {
     return c == ' ' || c == '\t' || c == 0xA0 || (c >= 0x2000 && c <= 0x200A) || c == 0x202F;
@@ -25,7 +26,7 @@ inline bool isMark(char32_t c) {
     return c == '.' || c == ',';
 }
 inline bool isSign(char32_t c) {
-    return c == '+' || c == '-' || c == kMinusSign;
+    return c == '+' || c == '-' || c == kMinusSign || c == kEnDash;
 }
 
 /// A text as code points with a reading position. Beyond the end it reads as 0.

@@ -16,7 +16,7 @@ Joint takeJoint(Reader& reader) {
     }
     const std::size_t slash = reader.peek() == '/' ? 1 : 0;
     const char32_t minus = reader.peek(slash);
-    if (minus != '-' && minus != kMinusSign) {
+    if (minus != '-' && minus != kMinusSign && minus != kEnDash) {
         return Joint::up;
     }
     for (std::size_t i = 0; i < 1 + slash; ++i) {
