@@ -27,7 +27,8 @@ std::vector<Slip> components() {
          .weak = SENTENCE("marking",
                           "One way to get this number is to exchange sine and cosine in the components."),
          .mend = SENTENCE("marking", "The cosine belongs to the leg beside the angle. Test it: at 0° all of "
-                                     "the force lies along the axis from which the angle counts."),
+                                     "the force lies along the axis from which the angle counts. Of a slope "
+                                     "the run belongs to x, the rise to y."),
          .ask = SENTENCE("marking", "Which leg lies beside the angle?"),
          .rewrites = component_slips::sineCosineExchanged,
          .goesBySigns = true},

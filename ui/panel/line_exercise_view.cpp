@@ -201,10 +201,10 @@ QString LineExerciseView::taskWords() const {
     if (m_exercise.isDone())
         return {};
     if (m_exercise.worked() == WorkedAs::flawed)
-        return m_exercise.isFound()
-                   ? tr("Mend it: which number should this line come to?")
-                   : tr("A slip has got into one line; all later lines carry its number on. Point at that "
-                        "line: a click, or arrows and Return.");
+        return m_exercise.isFound() ? tr("Mend it: which number should this line come to?")
+                                    : tr("A slip has got into one line; what follows from it carries its "
+                                         "number on. Point at that "
+                                         "line: a click, or arrows and Return.");
     if (m_exercise.asksLawAlone())
         return tr("Every line is yours this time. First say how the solution starts, then answer above.");
     const auto left = static_cast<int>(m_exercise.blankLines());
@@ -264,7 +264,7 @@ QString LineExerciseView::cameWords() const {
     if (!came.fault.isEmpty())
         return came.fault;
     if (came.computes)
-        return tr("Not that line: with the numbers before it, it computes.");
+        return tr("Not that line: with the numbers before it, it is right.");
     if (m_exercise.isDone())
         return came.isGivenUp ? tr("That is the line as it should be.") : doneWords();
     if (came.line)
@@ -290,7 +290,7 @@ void LineExerciseView::tell() {
         SolutionLines::Shown shown;
         shown.worked = &m_exercise.shown();
         shown.linesAlone = true;
-        shown.remarks[*computes] = tr("This line computes.");
+        shown.remarks[*computes] = tr("This line is right.");
         m_lines->show(shown);
     }
     const QString words = m_exercise.isOn() ? cameWords() : QString();

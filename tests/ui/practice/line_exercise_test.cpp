@@ -177,8 +177,8 @@ TEST_F(LinesInTheWindow, ASlipIsFoundByKeysAndMended) {
     const auto places = calculatedLines(lines().shown());
     const WorkingPlace other = places.front() == flawed.flaw ? places.back() : places.front();
     pointAt(other);
-    EXPECT_EQ(said(), QStringLiteral("Not that line: with the numbers before it, it computes."));
-    EXPECT_TRUE(list().plainText().contains(QStringLiteral("This line computes.")));
+    EXPECT_EQ(said(), QStringLiteral("Not that line: with the numbers before it, it is right."));
+    EXPECT_TRUE(list().plainText().contains(QStringLiteral("This line is right.")));
     EXPECT_FALSE(number()->isVisible());
     EXPECT_FALSE(hasNumber(list().plainText(), right)) << list().plainText().toStdString();
     pointAt(flawed.flaw);
