@@ -207,7 +207,11 @@ void drawAxis(Drawing& d) {
         }
         g.items.emplace_back(line(Role::axis, start, end, d.weight(d.style.axisWidth), Dash::chain));
     }
-    d.ask(LineEnd{start, end}, Role::label, d.style.labelSize, name).optional = true;
+    // Beside the stub the name would stand for the other way.
+    const auto aheadOf = [&](Point place) { return dot(place - d.common(), unit); };
+    if (aheadOf(end) > 0)
+        d.ask(LineEnd{aheadOf(start) > 0 ? start : d.common(), end}, Role::label, d.style.labelSize, name)
+            .optional = true;
 }
 
 } // namespace tailpoint

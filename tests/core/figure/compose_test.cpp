@@ -42,6 +42,26 @@ TEST(Figure, AngleValuesStandAtTheirArcs) {
     EXPECT_EQ(textsOf(groupOf(figure, "direction-sum")), Strings{"3.6°"});
 }
 
+/// Behind the common point the axis has a stub, and its name beside that would be that of the other way. The
+/// sheet is moved up, so that less and less of the way ahead is on it.
+TEST(Figure, TheAxisNameStandsAheadOfTheCommonPointOrNowhere) {
+    Sketch given = sketch({force("P", 223, -176.5), force("Q", 120, 146)});
+    given.reference = {90, Sense::cw};
+    Drawn d = drawn(given);
+    int named = 0, bare = 0;
+    for (double top = 200; top > -30; top -= 5) {
+        d.view.origin.y = top;
+        const Figure figure = compose(d.sketch, d.solved, d.construction, d.view, {}, FixedMeasure());
+        const Group* axis = groupOf(figure, "axis");
+        const Text* name = axis != nullptr ? labelOf(*axis) : nullptr;
+        named += name != nullptr ? 1 : 0;
+        bare += name == nullptr ? 1 : 0;
+        EXPECT_TRUE(name == nullptr || (name->box.top + name->box.bottom()) / 2 < top) << top;
+    }
+    EXPECT_GT(named, 10);
+    EXPECT_GT(bare, 2);
+}
+
 TEST(Figure, TitleBlockSaysTitleScaleAxisAndFigures) {
     Sketch given = raft();
     given.title = "Survey raft on two lines";
