@@ -97,6 +97,32 @@ TEST_F(GivenTolerance, ALimitIsSetInItsDialogInOneStep) {
     EXPECT_EQ(document.sketch(), raft());
 }
 
+/// Where a limit is shown it is asked for: a double click, Enter and F2; a digit alone says so.
+TEST_F(GivenTolerance, ALimitIsAskedForWhereItIsShown) {
+    const auto opened = [&] {
+        for (auto* dialog : panel.findChildren<BoundDialog*>())
+            if (dialog->isVisible()) {
+                dialog->close();
+                settle();
+                return true;
+            }
+        return false;
+    };
+    const QPoint place = table->visualRect(table->model()->index(1, GivenModel::Note)).center();
+    QTest::mouseClick(table->viewport(), Qt::LeftButton, {}, place);
+    QTest::mouseDClick(table->viewport(), Qt::LeftButton, {}, place);
+    EXPECT_TRUE(opened());
+    goTo(1, GivenModel::Note);
+    QTest::keyClick(table, Qt::Key_3);
+    EXPECT_FALSE(opened());
+    EXPECT_TRUE(line().contains(QStringLiteral("Enter or a double click"))) << line().toStdString();
+    QTest::keyClick(table, Qt::Key_Return);
+    EXPECT_TRUE(opened());
+    QTest::keyClick(table, Qt::Key_F2);
+    EXPECT_TRUE(opened());
+    EXPECT_EQ(document.sketch(), raft());
+}
+
 TEST_F(GivenTolerance, WhatIsNoLimitKeepsTheDialogOpenWithTheReason) {
     const struct {
         const char *limit, *axis, *within, *words;

@@ -120,6 +120,8 @@ QLineEdit* GivenTable::openField() const {
 void GivenTable::typeInto(const QModelIndex& cell) {
     if (QLineEdit* field = openField()) {
         field->setFocus(Qt::OtherFocusReason);
+    } else if (cell.column() == GivenModel::Note) {
+        emit boundsAsked(cell);
     } else if (cell.flags().testFlag(Qt::ItemIsEditable)) {
         edit(cell, AllEditTriggers, nullptr);
     }
@@ -128,6 +130,9 @@ void GivenTable::typeInto(const QModelIndex& cell) {
 /// Qt waits by the current cell, which an undo in between may take away.
 bool GivenTable::edit(const QModelIndex& cell, EditTrigger trigger, QEvent* event) {
     m_secondClick.stop();
+    if (cell.column() == GivenModel::Note && openField() == nullptr) {
+        return editNote(cell, trigger, event);
+    }
     if (trigger != SelectedClicked) {
         return PanelTable::edit(cell, trigger, event);
     }
@@ -137,6 +142,21 @@ bool GivenTable::edit(const QModelIndex& cell, EditTrigger trigger, QEvent* even
     m_clicked = cell;
     m_secondClick.start(QApplication::doubleClickInterval());
     return true;
+}
+
+/// A note has no field: limit and permitted direction are asked for together. A digit would be lost on the
+/// way, so it only says how.
+bool GivenTable::editNote(const QModelIndex& cell, EditTrigger trigger, QEvent* event) {
+    if (trigger == DoubleClicked || trigger == EditKeyPressed) {
+        emit boundsAsked(cell);
+        return true;
+    }
+    const auto* key = trigger == AnyKeyPressed ? static_cast<QKeyEvent*>(event) : nullptr;
+    if (key != nullptr && !key->text().isEmpty() && key->text().front().isDigit()) {
+        emit noteTyped();
+        return true;
+    }
+    return false;
 }
 
 /// To the next cell by its place: taking the value may have made the model anew.

@@ -73,6 +73,10 @@ GivenView::GivenView(SketchDocument& document, QWidget* parent)
                 emit cellUsed();
             });
     connect(m_table, &GivenTable::keyed, this, &GivenView::cellUsed);
+    connect(m_table, &GivenTable::boundsAsked, this,
+            [this](const QModelIndex& cell) { editBounds(m_model->vectorAt(cell.row())); });
+    connect(m_table, &GivenTable::noteTyped, this,
+            [this] { say(tr("Enter or a double click here sets limit and permitted direction."), false); });
     connect(m_table, &GivenTable::draftDropped, this, [this] { sayCell(m_table->currentIndex()); });
     // What waits to be mended was typed into a sketch that an undo has left.
     connect(&document.history(), &QUndoStack::indexChanged, this, [this](int index) {

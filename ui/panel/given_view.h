@@ -57,9 +57,12 @@ signals:
     void menuAsked(const QModelIndex& index, const QPoint& globalPlace);
     void keyed();        ///< a key arrived: its cell should be seen
     void draftDropped(); ///< by Escape
+    void boundsAsked(const QModelIndex& cell);
+    void noteTyped(); ///< where there is no field
 
 protected:
     bool edit(const QModelIndex& cell, EditTrigger trigger, QEvent* event) override;
+    bool editNote(const QModelIndex& cell, EditTrigger trigger, QEvent* event);
     void closeEditor(QWidget* field, QAbstractItemDelegate::EndEditHint hint) override;
     void keyPressEvent(QKeyEvent* event) override;
     void contextMenuEvent(QContextMenuEvent* event) override;
