@@ -142,6 +142,7 @@ FindView::FindView(SketchDocument& document, QWidget* parent)
     connect(m_answer->label(), &QLabel::linkActivated, this, [this](const QString& unit) {
         emit unitAsked(unit == kForceLink ? UnitOf::force : UnitOf::angle, QCursor::pos());
     });
+    m_answer->label()->installEventFilter(this);
     connect(m_other, &QPushButton::clicked, this,
             [this] { m_document.choose(1 - m_document.result().chosen); });
 }
@@ -165,12 +166,12 @@ void FindView::refresh() {
     showMends(mends());
 }
 
-/// The unit's letters have the colour of their line.
-void FindView::changeEvent(QEvent* event) {
-    QWidget::changeEvent(event);
-    if (event->type() == QEvent::PaletteChange) {
+/// The unit's letters have the colour of their line, which learns of another theme after this view.
+bool FindView::eventFilter(QObject* watched, QEvent* event) {
+    if (watched == m_answer->label() && event->type() == QEvent::PaletteChange) {
         refresh();
     }
+    return QWidget::eventFilter(watched, event);
 }
 
 /// Of two answers both are told; the one that is drawn is the large one and says so.

@@ -27,7 +27,7 @@ signals:
     void unitAsked(tailpoint::UnitOf of, QPoint at);    ///< the answer's unit was clicked; `at` on the screen
 
 protected:
-    void changeEvent(QEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
     /// A mend that one click makes.
