@@ -3,6 +3,7 @@
 #include "ui/lecture/column.h"
 
 #include <QFontMetricsF>
+#include <QHash>
 #include <algorithm>
 #include <cmath>
 
@@ -76,10 +77,15 @@ bool LectureColumn::pageBack() {
 }
 
 double LectureColumn::leastCapital() const {
+    QHash<QFont, double> capitals; // few fonts, many texts
     double least = QFontMetricsF(m_titleFont).tightBoundingRect(QStringLiteral("E")).height();
     for (const Block& block : m_blocks)
-        for (const Setting::Text& text : block.setting.texts)
-            least = std::min(least, text.font.pointSizeF() * logicalDpiY() / 72 * capitalOf(text.font));
+        for (const Setting::Text& text : block.setting.texts) {
+            auto capital = capitals.constFind(text.font);
+            if (capital == capitals.constEnd())
+                capital = capitals.insert(text.font, capitalOf(text.font));
+            least = std::min(least, text.font.pointSizeF() * logicalDpiY() / 72 * *capital);
+        }
     return least;
 }
 

@@ -9,6 +9,8 @@
 
 #include <QFontMetricsF>
 #include <algorithm>
+#include <map>
+#include <tuple>
 
 namespace tailpoint {
 namespace TAILPOINT_FILE {
@@ -25,10 +27,18 @@ struct Sizes {
     double capital = 1e9, arrow = 1e9, arc = 1e9, thin = 1e9;
 };
 
+/// Asked once for each font: a thousand steps have ten thousands of texts.
+double capitalOf(const Run& run, Face face) {
+    static std::map<std::tuple<Face, bool, bool>, double> known;
+    const auto [entry, isNew] = known.try_emplace({face, run.italic, run.bold}, 0);
+    if (isNew)
+        entry->second = tailpoint::capitalOf(fontOf(run, face));
+    return entry->second;
+}
+
 void take(Sizes& sizes, const Text& text, double pixel) {
     for (const Run& run : text.runs)
-        sizes.capital =
-            std::min(sizes.capital, sizeOf(run, text.size) * pixel * capitalOf(fontOf(run, text.face)));
+        sizes.capital = std::min(sizes.capital, sizeOf(run, text.size) * pixel * capitalOf(run, text.face));
 }
 
 void take(Sizes& sizes, const Path& path, double pixel) {

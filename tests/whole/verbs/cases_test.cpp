@@ -86,7 +86,7 @@ TEST_F(Cases, TheWorstOfThemIsTheExitStatus) {
                                         "cases": [{"name": "far", "changes": {"R": {"magnitude": 20}}}])"));
     const Ran ran = run({QStringLiteral("report"), none});
     EXPECT_EQ(ran.status, 1);
-    EXPECT_TRUE(ran.out.contains("In the case 'far' there is no answer")) << ran.out.toStdString();
+    EXPECT_TRUE(ran.out.contains("The case 'far' has nothing that counts")) << ran.out.toStdString();
 }
 
 TEST_F(Cases, AreDrawnOneByOneOrLaidOver) {
