@@ -28,6 +28,8 @@ TEST(MarkAttempt, ADirectionIsReadInEveryFormAndInTheWordsOfAReport) {
          std::vector<std::pair<std::string, double>>{{"12.3", 12.3},
                                                      {"-3.6°", -3.6},
                                                      {"\u22123.6 deg", -3.6},
+                                                     {"\u20133.6", -3.6},
+                                                     {"\u20133.6°", -3.6},
                                                      {"N30E", 60},
                                                      {"S 45 W", -135},
                                                      {"N", 90},

@@ -27,6 +27,7 @@ TEST(TypedNumbers, AreReadAsWritten) {
                                {"-3.6", -3.6},
                                {"- 3.6", -3.6},
                                {"\u22123,6", -3.6},
+                               {"\u20133.6", -3.6}, // an en dash, as a word processor puts it
                                {"1.5", 1.5},
                                {"1,5", 1.5},
                                {".5", 0.5},
@@ -145,6 +146,7 @@ TEST(TypedMagnitudes, AreConvertedToTheUnitOfTheSheet) {
                                   {"340 +5/-0", ForceUnit::N, 340, sides(5, 0)},
                                   {"340 +5 -0", ForceUnit::N, 340, sides(5, 0)},
                                   {"340+5/\u22120", ForceUnit::N, 340, sides(5, 0)},
+                                  {"340 +5/\u20130", ForceUnit::N, 340, sides(5, 0)},
                                   {"340 - 2 / + 5", ForceUnit::N, 340, sides(5, 2)},
                                   {"1.2 +0.1/-0.05 kN", ForceUnit::N, 1200, sides(100, 50)},
                                   {"1.2 kN +100 N/-0.05", ForceUnit::N, 1200, sides(100, 50)},
