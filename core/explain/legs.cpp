@@ -207,10 +207,8 @@ std::optional<Legs> legsAtMiddle(const Sketch& sketch, const Solved& solved, std
 
 /// Words that speak of no lift do not make it none.
 Prose withCaution(Prose told, const Sketch& sketch) {
-    if (needsCaution(sketch))
-        return told;
-    for (Piece& piece : inProse(' ' + std::string(cautionLine())).pieces)
-        told.pieces.push_back(std::move(piece));
+    if (!needsCaution(sketch))
+        appendText(told, ' ' + std::string(cautionLine()));
     return told;
 }
 

@@ -64,12 +64,16 @@ void eachFound(const Board& board, std::size_t answer,
         visit(board.in(answer, vectorId(range.index)), range);
 }
 
+void append(Prose& to, const Piece& piece) {
+    if (const auto* text = std::get_if<std::string>(&piece))
+        appendText(to, *text);
+    else
+        to.pieces.push_back(piece);
+}
+
 void appendPieces(Prose& to, const Prose& more) {
     for (const Piece& piece : more.pieces)
-        if (const auto* text = std::get_if<std::string>(&piece))
-            appendText(to, *text);
-        else
-            to.pieces.push_back(piece);
+        append(to, piece);
 }
 
 /// A quantity that was found, and what it can be.
@@ -126,9 +130,11 @@ Prose withRanges(const Board& board, const std::vector<Ranged>& all, const Prose
         const auto* formula = std::get_if<Formula>(&piece);
         const QuantityId* id = formula ? foundBy(*formula) : nullptr;
         const Ranged* ranged = id ? rangedBy(all, *id) : nullptr;
-        appendPieces(out, ranged ? board.say(SENTENCE("solution", "{value} ({range})"), "value", *formula,
-                                             "range", ranged->ends)
-                                 : Prose{{piece}});
+        if (ranged)
+            appendPieces(out, board.say(SENTENCE("solution", "{value} ({range})"), "value", *formula, "range",
+                                        ranged->ends));
+        else
+            append(out, piece);
     }
     return out;
 }

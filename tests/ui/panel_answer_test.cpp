@@ -11,11 +11,8 @@
 #include "ui/panel/copied_values.h"
 #include "ui/panel/given_model.h"
 #include "ui/panel/panel_table.h"
-#include "ui/style/palette.h"
-#include "ui/style/theme.h"
 
 #include <QAccessible>
-#include <QApplication>
 #include <QDir>
 #include <QHeaderView>
 #include <QPushButton>
@@ -35,22 +32,6 @@ TEST_F(PanelTest, SaysTheQuestionAndTheAnswerInWords) {
     EXPECT_TRUE(detail.contains(QStringLiteral("519 N")) && detail.contains(QStringLiteral("−33.1 N")));
     EXPECT_TRUE(plainOf(panel, "question").contains(QStringLiteral("R")));
     EXPECT_EQ(plainOf(panel, "reference"), QStringLiteral("N · from +x, counter-clockwise"));
-}
-
-/// In its application's other colours, as the window sets them: the line's own letters and its unit's.
-TEST_F(PanelTest, AUnitHasTheColourOfItsLineInAnyTheme) {
-    const QPalette before = QApplication::palette();
-    for (const ThemeName name : {ThemeName::slate, ThemeName::contrast, ThemeName::paper}) {
-        QApplication::setPalette(paletteOf(themeOf(name)));
-        settle();
-        auto* answer = child<QLabel>(panel, "answer");
-        const QString colour = answer->palette().color(QPalette::LinkVisited).name();
-        EXPECT_EQ(colour, themeOf(name).sum.name());
-        EXPECT_TRUE(answer->text().contains(QStringLiteral("color:") + colour))
-            << answer->text().toStdString();
-    }
-    QApplication::setPalette(before);
-    settle();
 }
 
 // Keyed: 340 cos 25 + 275 cos(-40) = 518.808, 340 sin 25 + 275 sin(-40) = -33.076; their root of squares is

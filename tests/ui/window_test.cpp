@@ -279,6 +279,19 @@ TEST_F(WindowTest, TheAxisChangesTheAnglesAndNotTheForces) {
     }));
 }
 
+TEST_F(WindowTest, AUnitHasTheColourOfItsLineInAnyTheme) {
+    auto* answer = child<QLabel>(window->panel(), "answer");
+    for (const auto& [action, name] :
+         {std::pair{"theme-slate", ThemeName::slate}, std::pair{"theme-contrast", ThemeName::contrast},
+          std::pair{"theme-paper", ThemeName::paper}}) {
+        trigger(action);
+        const QString colour = themeOf(name).sum.name();
+        EXPECT_TRUE(waitFor([&] { return answer->text().contains(QStringLiteral("color:") + colour); }))
+            << action << ": " << answer->text().toStdString();
+        EXPECT_EQ(answer->palette().color(QPalette::LinkVisited).name(), colour);
+    }
+}
+
 TEST_F(WindowTest, ThemeAndConstructionAreRememberedAndASheetsUnitIsItsOwn) {
     trigger("theme-slate");
     trigger("unit-lbf");
