@@ -154,6 +154,16 @@ void sayOnlyWay(Board& board) {
             step.conclusion.push_back(board.say(*why));
 }
 
+/// What holds or has no answer is tried at the middle of the tolerances alone.
+void sayOfMiddle(Board& board) {
+    const bool isTried = board.solved.family == Family::check || board.solved.status == Status::none;
+    if (!isTried || board.worked.steps.empty() || !tolerance::boxOf(board.sketch).hasTolerance)
+        return;
+    board.worked.steps.back().conclusion.push_back(board.say(
+        SENTENCE("solution", "This is so at the middle of the tolerances; elsewhere in them it may be "
+                             "otherwise.")));
+}
+
 /// Those that have a name and a unit; squares, ratios and what a check leaves over are told within lines.
 bool isListed(const QuantityId& quantity) {
     const Dimension dimension = dimensionOf(quantity.what);
@@ -196,6 +206,7 @@ Worked explain(const Sketch& sketch, const Solved& solved, const Construction& c
     board.settle();
     write(board);
     sayOnlyWay(board);
+    sayOfMiddle(board);
     explaining::tellRangesBeside(board);
     return std::move(board.worked);
 }

@@ -149,6 +149,8 @@ TEST(Limits, OfWhatIsGivenBindWithoutAnAnswer) {
     tolerant.forces[0].magnitude.tolerance = Tolerance{1, 1, false};
     tolerant.forces[1].direction.tolerance = Tolerance{0, 65, false};
     const std::string straddles = told(tolerant); // 11 of 10.5 N: 104.76; 115 to 180 degrees, 25 to 90 off
+    EXPECT_NE(straddles.find("This is so at the middle of the tolerances;"), straddles.npos) << straddles;
+    EXPECT_EQ(holds.find("tolerances"), holds.npos) << holds;
     EXPECT_NE(straddles.find("! A straddles its limit: a part of the tolerance is over, at worst 104.8 % of "
                              "10.5 N."),
               straddles.npos)
