@@ -2,6 +2,7 @@
 #include "ui/render/source_date.h"
 
 #include <QPdfWriter>
+#include <QTimeZone>
 #include <QUuid>
 
 namespace tailpoint {
@@ -9,7 +10,7 @@ namespace tailpoint {
 std::optional<QDateTime> sourceDate() {
     bool isSet = false;
     const qint64 seconds = qEnvironmentVariable("SOURCE_DATE_EPOCH").toLongLong(&isSet);
-    return isSet ? std::optional(QDateTime::fromSecsSinceEpoch(seconds, Qt::UTC)) : std::nullopt;
+    return isSet ? std::optional(QDateTime::fromSecsSinceEpoch(seconds, QTimeZone::utc())) : std::nullopt;
 }
 
 void nameDocument(QPdfWriter& writer, const QString& title) {
