@@ -122,6 +122,21 @@ protected:
         ASSERT_NO_FATAL_FAILURE(startBoth());
         ASSERT_TRUE(comesThrough(gesture, condition)) << "unsaved P: " << unsaved();
     }
+    /// On a busy machine the end of the button was seen to get lost on its way through weston: the drag still
+    /// held, the tip under the pointer. A click there ends it.
+    bool savesByKey() {
+        for (int trial = 0; trial < 3; ++trial) {
+            turnToClass(QStringLiteral("weston"));
+            if (trial > 0 && seesRaft())
+                click(m_raft->p.tip - (m_raft->p.tip - m_raft->p.tail) * 0.01);
+            settledScreen();
+            key(QStringLiteral("ctrl+s"));
+            if (eventually([this] { return magnitude(0) < 200; }, std::chrono::seconds(4)))
+                return true;
+            std::cerr << "not saved at trial " << trial + 1 << '\n';
+        }
+        return false;
+    }
     static QRect sheet() { return QRect(4, 110, 1366 - 4 - 440, 768 - 110 - 40); }
     double magnitude(int force) const {
         const QJsonArray forces = readJson(m_file)[QStringLiteral("forces")].toArray();
@@ -138,18 +153,22 @@ protected:
 
 /// Half the length of P further along its line: 340 N and 170 N.
 TEST_F(OnWayland, AForceIsDraggedAndSaved) {
-    ASSERT_NO_FATAL_FAILURE(doesInTheWindow(
-        [this] {
-            const QPointF along = m_raft->p.tip - m_raft->p.tail;
-            drag(m_raft->p.tip - along * 0.01, m_raft->p.tail + along * 0.5, QStringLiteral("shift"));
-        },
-        [](double p) { return p > 0 && p < 200; }));
-    ASSERT_TRUE(eventually([this] {
-        turnToClass(QStringLiteral("weston"));
-        key(QStringLiteral("ctrl+s"));
-        return eventually([this] { return magnitude(0) < 200; }, std::chrono::seconds(3));
-    })) << "P in the file is "
-        << magnitude(0);
+    bool isSaved = false;
+    for (int session = 0; session < 3 && !isSaved; ++session) {
+        if (session > 0) {
+            std::cerr << "the key did not come through; all is started once more\n";
+            endBoth();
+            ASSERT_NO_FATAL_FAILURE(startBoth());
+        }
+        ASSERT_NO_FATAL_FAILURE(doesInTheWindow(
+            [this] {
+                const QPointF along = m_raft->p.tip - m_raft->p.tail;
+                drag(m_raft->p.tip - along * 0.01, m_raft->p.tail + along * 0.5, QStringLiteral("shift"));
+            },
+            [](double p) { return p > 0 && p < 200; }));
+        isSaved = savesByKey();
+    }
+    ASSERT_TRUE(isSaved) << "P in the file is " << magnitude(0);
     EXPECT_NEAR(magnitude(0), 170, 10);
     EXPECT_EQ(magnitude(1), 275);
     m_program.terminate();
