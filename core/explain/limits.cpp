@@ -63,13 +63,19 @@ void addGiven(StatedAlone& alone, const Force& force, const tolerance::BoxVector
         alone.solution.forces.push_back(std::move(given));
 }
 
-/// Calls with the answer and its range, or with what is given.
+bool statesBounds(const Sketch& sketch) {
+    const auto isBound = [](const Force& force) { return force.limit || force.permitted; };
+    return isBound(sketch.sum) || std::any_of(sketch.forces.begin(), sketch.forces.end(), isBound);
+}
+
+/// Calls with the answer and its range, or with what is given; that is not looked for in vain, since a figure
+/// asks for every vector.
 template <class Uses>
 auto withAnswer(const Sketch& sketch, const Solved& solved, std::size_t answer,
                 const tolerance::Ranges& ranges, Uses uses) {
     if (answer < solved.solutions.size())
         return uses(solved.solutions[answer], answer < ranges.size() ? &ranges[answer] : nullptr);
-    const StatedAlone alone = statedAlone(sketch);
+    const StatedAlone alone = statesBounds(sketch) ? statedAlone(sketch) : StatedAlone();
     return uses(alone.solution, &alone.range);
 }
 
