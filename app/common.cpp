@@ -3,10 +3,9 @@
 
 #include "app/verbs.h"
 #include "core/sketch/cases.h"
-#include "ui/render/fonts.h"
+#include "ui/files/sketch_json.h"
 
 #include <QCoreApplication>
-#include <QFontInfo>
 
 #include <cstdio>
 
@@ -57,13 +56,6 @@ void keepMemory() {
     mallopt(M_TRIM_THRESHOLD, 512 * kMegabyte);
     mallopt(M_TOP_PAD, 16 * kMegabyte);
 #endif
-}
-
-std::optional<int> withoutFonts() {
-    // One that is needed anyway, and loaded: the font database invents families where there is none.
-    if (!QFontInfo(FontShelf::ofThread().font({}, Face::sans)).family().isEmpty())
-        return std::nullopt;
-    return complain(QStringLiteral("there is no font to write with; install one (fonts-dejavu-core, say)"));
 }
 
 QString nameOfOutput(const QString& file) {

@@ -3,8 +3,8 @@
 #pragma once
 
 #include "app/arguments.h"
-#include "ui/document/files.h"
-#include "ui/document/report.h"
+#include "ui/files/files.h"
+#include "ui/files/report.h"
 
 namespace tailpoint {
 
@@ -20,10 +20,6 @@ void silenceQt();
 /// For a verb that makes much on several threads and then ends: what one lets go the next takes, rather than
 /// the system in between. Two fifths of the time of a thousand problem sheets.
 void keepMemory();
-
-/// A figure without a font would be one without words; the status with its line said, empty: there is one.
-/// Asks the QGuiApplication.
-std::optional<int> withoutFonts();
 
 /// The one FILE of a verb, read and solved; or the exit status, with its line already said.
 std::variant<Result, int> readQuestion(const Arguments& arguments, const QString& verb);

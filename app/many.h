@@ -3,7 +3,7 @@
 #pragma once
 
 #include "app/arguments.h"
-#include "ui/document/files.h"
+#include "ui/files/files.h"
 
 #include <functional>
 

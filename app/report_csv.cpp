@@ -4,7 +4,7 @@
 #include "core/explain/caution.h"
 #include "core/explain/limits.h"
 #include "core/quantity/decimals.h"
-#include "ui/marking/csv.h"
+#include "ui/files/csv.h"
 
 #include <algorithm>
 

@@ -2,7 +2,7 @@
 // Several sketches as one table: a row a file and solution.
 #pragma once
 
-#include "ui/document/result.h"
+#include "ui/files/result.h"
 
 #include <QByteArray>
 #include <QString>

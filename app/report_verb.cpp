@@ -1,14 +1,16 @@
 // SPDX-License-Identifier: MIT
 #include "app/common.h"
+#include "app/gui.h"
 #include "app/many.h"
 #include "app/report_csv.h"
 #include "app/verbs.h"
 #include "core/explain/cases.h"
 #include "core/sketch/cases.h"
-#include "ui/document/files.h"
-#include "ui/handout/handout_document.h"
+#include "ui/files/files.h"
+#include "ui/files/report.h"
+#include "ui/handout/handout_choice.h"
 
-#include <QGuiApplication>
+#include <QCoreApplication>
 #include <algorithm>
 #include <memory>
 
@@ -121,9 +123,9 @@ QByteArray reportAs(const Result& result, const QString& file, const Arguments& 
     choice.uncertainty = uncertaintyIn(arguments);
     choice.from = provenanceOf(file);
     if (form == QLatin1String("html"))
-        return handoutHtml(result, choice);
+        return gui()->handoutHtml(result, choice);
     if (form == QLatin1String("latex"))
-        return handoutLatex(result, choice);
+        return gui()->handoutLatex(result, choice);
     ExplainOptions options;
     options.handRounding = byHand;
     options.parallelograms = pairs;
@@ -258,12 +260,15 @@ int report(const Arguments& arguments) {
     return written == kDone ? status : written;
 }
 
-/// Fonts, which a figure needs, cost a start several times that of the bare text.
-std::unique_ptr<QCoreApplication> applicationForReport(const Arguments& arguments, int& argc, char** argv) {
-    qputenv("QT_QPA_PLATFORM", "offscreen"); // a verb needs no display server
-    if (isHandout(arguments))
-        return std::make_unique<QGuiApplication>(argc, argv);
-    return std::make_unique<QCoreApplication>(argc, argv);
+/// Letters, which a handout's figure needs, cost a start several times that of the bare text.
+std::variant<std::unique_ptr<QCoreApplication>, int> applicationForReport(const Arguments& arguments,
+                                                                          int& argc, char** argv) {
+    if (!isHandout(arguments))
+        return std::make_unique<QCoreApplication>(argc, argv);
+    const Gui* part = gui();
+    if (!part)
+        return kBad;
+    return part->lettersApplication(argc, argv);
 }
 
 } // namespace
@@ -276,9 +281,8 @@ int runReport(int argc, char** argv) {
     if (arguments.help)
         return writeOut(kReportHelp, {});
     const auto application = applicationForReport(arguments, argc, argv);
-    if (qobject_cast<QGuiApplication*>(application.get()))
-        if (const auto status = withoutFonts())
-            return *status;
+    if (const int* status = std::get_if<int>(&application))
+        return *status;
     return report(arguments);
 }
 

@@ -1,14 +1,23 @@
 // SPDX-License-Identifier: MIT
 #include "app/verbs.h"
 
+#include "app/gui.h"
+
 #include <array>
 
 namespace tailpoint {
 
 namespace {
 
-constexpr std::array kVerbs{Verb{"report", runReport}, Verb{"figure", runFigure}, Verb{"mark", runMark},
-                            Verb{"sweep", runSweep}, Verb{"problems", runProblems}};
+template <auto door>
+int behind(int argc, char** argv) {
+    const Gui* part = gui();
+    return part ? (part->*door)(argc, argv) : kBad;
+}
+
+constexpr std::array kVerbs{Verb{"report", runReport}, Verb{"figure", behind<&Gui::figure>},
+                            Verb{"mark", behind<&Gui::mark>}, Verb{"sweep", behind<&Gui::sweep>},
+                            Verb{"problems", behind<&Gui::problems>}};
 
 } // namespace
 

@@ -22,9 +22,5 @@ QString verbNames();                        ///< "report, figure, …"
 QString generalHelp();
 
 int runReport(int argc, char** argv);
-int runFigure(int argc, char** argv);
-int runMark(int argc, char** argv);
-int runSweep(int argc, char** argv);
-int runProblems(int argc, char** argv);
 
 } // namespace tailpoint

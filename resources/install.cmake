@@ -1,6 +1,5 @@
 # SPDX-License-Identifier: MIT
 # What `cmake --install` puts where, by GNUInstallDirs, and the Debian package that `cpack` makes of it.
-include(GNUInstallDirs)
 if(CMAKE_INSTALL_DOCDIR STREQUAL "${CMAKE_INSTALL_DATAROOTDIR}/doc/${PROJECT_NAME}") # unless somebody wanted another
   set(CMAKE_INSTALL_DOCDIR ${CMAKE_INSTALL_DATAROOTDIR}/doc/tailpoint)
 endif()
@@ -9,6 +8,7 @@ set(TAILPOINT_URL "https://tailpoint.example" CACHE STRING "The project's home p
 
 set(here ${PROJECT_SOURCE_DIR}/resources)
 install(TARGETS tailpoint RUNTIME DESTINATION ${CMAKE_INSTALL_BINDIR})
+install(TARGETS tailpoint_gui LIBRARY DESTINATION ${TAILPOINT_LIBRARIES})
 install(FILES ${here}/desktop/tailpoint.desktop DESTINATION ${CMAKE_INSTALL_DATADIR}/applications)
 install(FILES ${here}/desktop/tailpoint.mime.xml DESTINATION ${CMAKE_INSTALL_DATADIR}/mime/packages RENAME tailpoint.xml)
 install(FILES ${here}/icons/tailpoint.svg DESTINATION ${CMAKE_INSTALL_DATADIR}/icons/hicolor/scalable/apps)

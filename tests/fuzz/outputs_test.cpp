@@ -4,7 +4,7 @@
 #include "core/explain/question.h"
 #include "core/sketch/title.h"
 #include "tests/fuzz/mutations.h"
-#include "ui/document/report.h"
+#include "ui/files/report.h"
 #include "ui/handout/figure_job.h"
 #include "ui/handout/handout_document.h"
 #include "ui/handout/handout_pages.h"

@@ -2,7 +2,7 @@
 // readSketch against mutated files: a sketch without fault, or one line that says what to mend.
 #include "core/solve/solve.h"
 #include "tests/fuzz/mutations.h"
-#include "ui/document/sketch_json.h"
+#include "ui/files/sketch_json.h"
 #include "ui/render/render.h"
 
 #include <gtest/gtest.h>

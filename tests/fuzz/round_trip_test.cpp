@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 // read(write(s)) == s for seeded sketches of every form.
 #include "tests/fuzz/mutations.h"
-#include "ui/document/sketch_json.h"
-#include "ui/document/unknown_keys.h"
+#include "ui/files/sketch_json.h"
+#include "ui/files/unknown_keys.h"
 
 #include <gtest/gtest.h>
 

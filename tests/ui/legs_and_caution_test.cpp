@@ -4,7 +4,7 @@
 
 #include "core/explain/caution.h"
 #include "tests/support/sketches.h"
-#include "ui/document/sketch_json.h"
+#include "ui/files/sketch_json.h"
 #include "ui/panel/answer_text.h"
 #include "ui/panel/copied_values.h"
 #include "ui/panel/figure_rows.h"

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "core/figure/tolerated.h"
-#include "ui/document/result.h"
+#include "ui/files/result.h"
 
 #include <QObject>
 #include <QThreadPool>

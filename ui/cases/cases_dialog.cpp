@@ -3,8 +3,8 @@
 
 #include "core/explain/cases.h"
 #include "core/sketch/cases.h"
-#include "ui/document/provenance.h"
 #include "ui/document/sketch_document.h"
+#include "ui/files/provenance.h"
 #include "ui/style/symbols.h"
 
 #include <QBoxLayout>

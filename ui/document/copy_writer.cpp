@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/document/copy_writer.h"
 
-#include "ui/document/json_text.h"
+#include "ui/files/json_text.h"
 
 #include <QDir>
 #include <QFile>

@@ -203,27 +203,6 @@ Refused refusedFor(const TypedError& error) {
     return refused;
 }
 
-bool hasVector(const Sketch& sketch, int vector) {
-    return vector == kSumIndex || (vector >= 0 && static_cast<std::size_t>(vector) < sketch.forces.size());
-}
-
-int vectorNamed(const Sketch& sketch, const std::string& name) {
-    if (sketch.sum.name == name) {
-        return kSumIndex;
-    }
-    const auto at = std::find_if(sketch.forces.begin(), sketch.forces.end(),
-                                 [&](const Force& force) { return force.name == name; });
-    return at == sketch.forces.end() ? kNoVector : static_cast<int>(at - sketch.forces.begin());
-}
-
-const Force& vectorOf(const Sketch& sketch, int vector) {
-    return vector == kSumIndex ? sketch.sum : sketch.forces.at(static_cast<std::size_t>(vector));
-}
-
-Force& vectorOf(Sketch& sketch, int vector) {
-    return vector == kSumIndex ? sketch.sum : sketch.forces.at(static_cast<std::size_t>(vector));
-}
-
 Outcome typedInto(const Sketch& sketch, int vector, Entry cell, const QString& typed) {
     const QString trimmed = typed.trimmed();
     if (trimmed.isEmpty() && !typed.isEmpty()) {

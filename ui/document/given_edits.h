@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/solve/solve.h"
+#include "ui/files/vectors.h"
 
 #include <QString>
 #include <QStringList>
@@ -30,13 +31,6 @@ struct Refused {
     QStringList readings{};
 };
 using Outcome = std::variant<Accepted, Refused>;
-
-const Force& vectorOf(const Sketch& sketch, int vector);
-Force& vectorOf(Sketch& sketch, int vector);
-bool hasVector(const Sketch& sketch, int vector);
-/// Who keeps a vector while the sketch may change (a menu, an open field) keeps its name and asks anew:
-/// kNoVector where it has gone.
-int vectorNamed(const Sketch& sketch, const std::string& name);
 
 Refused refusedFor(const TypedError& error);
 

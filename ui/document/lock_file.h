@@ -3,7 +3,7 @@
 // machine or, in a folder that several share, on others.
 #pragma once
 
-#include "ui/document/descriptor.h"
+#include "ui/files/descriptor.h"
 
 #include <QDateTime>
 #include <QString>

@@ -3,8 +3,8 @@
 // so that nobody's work is replaced unseen.
 #pragma once
 
-#include "ui/document/files.h"
 #include "ui/document/lock_file.h"
+#include "ui/files/files.h"
 
 #include <QDateTime>
 #include <memory>

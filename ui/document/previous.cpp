@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "ui/document/previous.h"
 
-#include "ui/document/files.h"
 #include "ui/document/recovery.h"
-#include "ui/document/sketch_json.h"
+#include "ui/files/files.h"
+#include "ui/files/sketch_json.h"
 
 #include <QCryptographicHash>
 #include <QDir>

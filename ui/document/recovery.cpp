@@ -2,7 +2,7 @@
 #include "ui/document/recovery.h"
 
 #include "ui/document/copy_writer.h"
-#include "ui/document/json_text.h"
+#include "ui/files/json_text.h"
 
 #include <QCoreApplication>
 #include <QDir>

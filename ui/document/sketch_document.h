@@ -5,8 +5,8 @@
 
 #include "core/explain/cases.h"
 #include "ui/document/open_file.h"
-#include "ui/document/result.h"
-#include "ui/document/sketch_json.h"
+#include "ui/files/result.h"
+#include "ui/files/sketch_json.h"
 
 #include <QObject>
 #include <QSet>

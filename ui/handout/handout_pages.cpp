@@ -6,8 +6,8 @@
 #include "ui/handout/page_painter.h"
 #include "ui/render/fonts.h"
 #include "ui/render/limit_bar.h"
+#include "ui/render/pdf_record.h"
 #include "ui/render/render.h"
-#include "ui/render/source_date.h"
 
 #include <QBuffer>
 #include <QFontMetricsF>

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "ui/lesson/lesson.h"
 
-#include "ui/document/json_at.h"
 #include "ui/document/open_file.h"
-#include "ui/document/sketch_json.h"
+#include "ui/files/json_at.h"
+#include "ui/files/sketch_json.h"
 
 #include <QDir>
 #include <QFileInfo>

@@ -9,7 +9,7 @@
 #pragma once
 
 #include "core/sketch/sketch.h"
-#include "ui/document/files.h"
+#include "ui/files/files.h"
 
 #include <QString>
 #include <variant>

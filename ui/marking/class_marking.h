@@ -8,7 +8,7 @@
 #pragma once
 
 #include "core/mark/mark.h"
-#include "ui/marking/csv.h"
+#include "ui/files/csv.h"
 
 namespace tailpoint {
 

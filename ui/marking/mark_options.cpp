@@ -2,8 +2,8 @@
 #include "ui/marking/mark_options.h"
 
 #include "core/quantity/text.h"
-#include "ui/document/json_at.h"
-#include "ui/document/unknown_keys.h"
+#include "ui/files/json_at.h"
+#include "ui/files/unknown_keys.h"
 
 #include <algorithm>
 

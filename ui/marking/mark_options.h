@@ -4,7 +4,7 @@
 #pragma once
 
 #include "core/mark/mark.h"
-#include "ui/document/files.h"
+#include "ui/files/files.h"
 
 #include <variant>
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/marking/marking_json.h"
 
-#include "ui/document/json_text.h"
+#include "ui/files/json_text.h"
 
 #include <utility>
 

@@ -2,8 +2,8 @@
 // The values of the open sketch for the clipboard: for a spreadsheet, for a text, and as a note.
 #pragma once
 
-#include "ui/document/provenance.h"
 #include "ui/document/sketch_document.h"
+#include "ui/files/provenance.h"
 
 #include <QByteArray>
 #include <QList>

@@ -7,7 +7,7 @@
 #include "core/quantity/decimals.h"
 #include "core/sketch/shown.h"
 #include "ui/document/given_edits.h"
-#include "ui/document/report_values.h"
+#include "ui/files/report_values.h"
 #include "ui/panel/answer_text.h"
 #include "ui/style/symbols.h"
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/panel/limits_view.h"
 
-#include "ui/document/result.h"
+#include "ui/files/result.h"
 #include "ui/panel/answer_text.h"
 #include "ui/render/limit_bar.h"
 #include "ui/style/symbols.h"

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "core/explain/explain.h"
-#include "ui/document/result.h"
+#include "ui/files/result.h"
 
 #include <QStringList>
 

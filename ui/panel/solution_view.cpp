@@ -4,8 +4,8 @@
 #include "core/construct/reduction.h"
 #include "core/explain/caution.h"
 #include "core/explain/tolerance.h"
-#include "ui/document/provenance.h"
 #include "ui/document/sketch_document.h"
+#include "ui/files/provenance.h"
 #include "ui/panel/solution_reading.h"
 #include "ui/style/symbols.h"
 

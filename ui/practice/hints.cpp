@@ -2,7 +2,7 @@
 #include "ui/practice/hints.h"
 
 #include "core/practice/faded.h"
-#include "ui/document/result.h"
+#include "ui/files/result.h"
 
 #include <QRegularExpression>
 #include <algorithm>

@@ -2,7 +2,7 @@
 // A folder that is there as a whole or not at all.
 #pragma once
 
-#include "ui/document/files.h"
+#include "ui/files/files.h"
 
 #include <QTemporaryDir>
 #include <memory>

@@ -4,7 +4,7 @@
 #include "core/explain/question.h"
 #include "core/practice/families.h"
 #include "core/solve/solve.h"
-#include "ui/document/sketch_json.h"
+#include "ui/files/sketch_json.h"
 #include "ui/style/symbols.h"
 
 #include <QCoreApplication>

@@ -3,8 +3,8 @@
 
 #include "core/practice/other_numbers.h"
 #include "core/practice/scheme.h"
-#include "ui/document/sketch_json.h"
-#include "ui/document/unknown_keys.h"
+#include "ui/files/sketch_json.h"
+#include "ui/files/unknown_keys.h"
 
 #include <algorithm>
 

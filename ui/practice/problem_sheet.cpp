@@ -4,8 +4,8 @@
 #include "core/explain/caution.h"
 #include "core/practice/families.h"
 #include "core/quantity/decimals.h"
-#include "ui/document/json_text.h"
-#include "ui/marking/csv.h"
+#include "ui/files/csv.h"
+#include "ui/files/json_text.h"
 #include "ui/practice/sheet_task.h"
 #include "ui/practice/side_by_side.h"
 

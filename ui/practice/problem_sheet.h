@@ -5,7 +5,7 @@
 
 #include "core/practice/in_turn.h"
 #include "core/practice/scheme.h"
-#include "ui/document/files.h"
+#include "ui/files/files.h"
 
 #include <memory>
 

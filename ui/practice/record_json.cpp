@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/practice/record_json.h"
 
-#include "ui/document/json_at.h"
+#include "ui/files/json_at.h"
 
 #include <array>
 

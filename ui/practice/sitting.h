@@ -5,7 +5,7 @@
 #pragma once
 
 #include "core/practice/record.h"
-#include "ui/document/files.h"
+#include "ui/files/files.h"
 
 namespace tailpoint {
 

@@ -3,7 +3,7 @@
 
 #include "core/explain/question.h"
 #include "core/figure/compose.h"
-#include "ui/document/result.h"
+#include "ui/files/result.h"
 #include "ui/handout/figure_parts.h"
 #include "ui/render/render.h"
 

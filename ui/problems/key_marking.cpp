@@ -3,7 +3,7 @@
 
 #include "core/quantity/text.h"
 #include "core/quantity/utf8.h"
-#include "ui/document/sketch_json.h"
+#include "ui/files/sketch_json.h"
 #include "ui/marking/mark_options.h"
 #include "ui/practice/problem_sheet.h"
 

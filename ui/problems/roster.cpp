@@ -2,7 +2,7 @@
 #include "ui/problems/roster.h"
 
 #include "core/quantity/text.h"
-#include "ui/document/files.h"
+#include "ui/files/files.h"
 
 #include <algorithm>
 

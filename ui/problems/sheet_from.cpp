@@ -2,7 +2,7 @@
 #include "ui/problems/sheet_from.h"
 
 #include "core/quantity/decimals.h"
-#include "ui/document/sketch_json.h"
+#include "ui/files/sketch_json.h"
 #include "ui/marking/mark_options.h"
 #include "ui/practice/problem_file.h"
 

@@ -4,7 +4,7 @@
 #include "ui/handout/handout_blocks.h"
 #include "ui/problems/sheet_blocks.h"
 #include "ui/problems/write_sheet.h"
-#include "ui/render/source_date.h"
+#include "ui/render/pdf_record.h"
 
 #include <algorithm>
 #include <iterator>

@@ -2,7 +2,7 @@
 #include "ui/problems/write_sheet.h"
 
 #include "core/practice/families.h"
-#include "ui/document/sketch_json.h"
+#include "ui/files/sketch_json.h"
 #include "ui/practice/problem_file.h"
 #include "ui/practice/sheet_task.h"
 #include "ui/problems/in_order.h"

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
+#include "ui/render/pdf_record.h"
 #include "ui/render/render.h"
-#include "ui/render/source_date.h"
 
 #include <QBuffer>
 #include <QPageSize>

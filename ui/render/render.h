@@ -26,8 +26,6 @@ void paint(QPainter& painter, const DisplayList& list, const Theme& theme, Layer
 
 /// SVG 1.1, UTF-8. `sketchJson` goes into <metadata>.
 QByteArray toSvg(const DisplayList& list, const Theme& theme, const QByteArray& sketchJson);
-/// The sketch's JSON from a SVG of ours; empty where there is none. Reads <metadata> and nothing else.
-QByteArray sketchJsonFromSvg(const QByteArray& svg);
 
 /// `scale`: pixels a point. `transparent`: nothing behind the figure.
 QImage toImage(const DisplayList& list, const Theme& theme, double scale, bool transparent = false);

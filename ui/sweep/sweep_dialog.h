@@ -3,7 +3,7 @@
 #pragma once
 
 #include "core/solve/sweep.h"
-#include "ui/document/files.h"
+#include "ui/files/files.h"
 #include "ui/style/theme.h"
 
 #include <QDialog>

@@ -6,8 +6,8 @@
 #include "core/figure/sweep_plot.h"
 #include "core/quantity/decimals.h"
 #include "core/sketch/cases.h"
-#include "ui/document/json_text.h"
-#include "ui/marking/csv.h"
+#include "ui/files/csv.h"
+#include "ui/files/json_text.h"
 #include "ui/render/render.h"
 
 namespace tailpoint {

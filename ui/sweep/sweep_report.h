@@ -5,7 +5,7 @@
 
 #include "core/figure/display_list.h"
 #include "core/solve/sweep.h"
-#include "ui/document/provenance.h"
+#include "ui/files/provenance.h"
 #include "ui/style/theme.h"
 
 #include <QByteArray>

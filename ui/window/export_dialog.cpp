@@ -4,7 +4,7 @@
 #include "core/quantity/decimals.h"
 #include "core/quantity/typed.h"
 #include "ui/canvas/canvas.h"
-#include "ui/document/provenance.h"
+#include "ui/files/provenance.h"
 #include "ui/window/figure_output.h"
 #include "ui/window/figure_preview.h"
 #include "ui/window/png_size.h"

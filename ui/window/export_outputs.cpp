@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 // What the export dialog makes of its choices: files, the clipboard, printed pages.
-#include "ui/document/files.h"
-#include "ui/document/provenance.h"
-#include "ui/document/sketch_json.h"
+#include "ui/files/files.h"
+#include "ui/files/provenance.h"
+#include "ui/files/sketch_json.h"
 #include "ui/panel/panel.h"
 #include "ui/render/render.h"
 #include "ui/window/export_dialog.h"

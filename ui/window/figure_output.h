@@ -3,7 +3,7 @@
 // same figure.
 #pragma once
 
-#include "ui/document/provenance.h"
+#include "ui/files/provenance.h"
 #include "ui/handout/figure_job.h"
 
 class QMimeData;

@@ -2,7 +2,7 @@
 // File: new, open, save, recent files, export, and the question before unsaved changes are lost.
 #pragma once
 
-#include "ui/document/sketch_json.h"
+#include "ui/files/sketch_json.h"
 #include "ui/window/window_parts.h"
 
 #include <QObject>

@@ -2,7 +2,7 @@
 #include "ui/window/handout_dialog.h"
 
 #include "ui/canvas/canvas.h"
-#include "ui/document/files.h"
+#include "ui/files/files.h"
 #include "ui/panel/panel.h"
 #include "ui/practice/practice.h"
 #include "ui/window/save_name.h"

@@ -2,7 +2,7 @@
 // The form of an answer as the fields show it: two answers, a bearing, a sign, names that people read.
 #include "core/practice/problem.h"
 #include "tests/ui/attempt/own_answer_fixture.h"
-#include "ui/document/sketch_json.h"
+#include "ui/files/sketch_json.h"
 #include "ui/practice/problem_file.h"
 
 #include <QMenu>

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Saving never harms the file that was there; reading refuses in words.
-#include "ui/document/files.h"
+#include "ui/files/files.h"
 
 #include <gtest/gtest.h>
 

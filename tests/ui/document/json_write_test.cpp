@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 // JSON as it is written: one writer, and how it lays objects and lists out.
-#include "ui/document/json_text.h"
+#include "ui/files/json_text.h"
 
 #include <gtest/gtest.h>
 

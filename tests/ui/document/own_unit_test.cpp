@@ -3,10 +3,10 @@
 // NIST SP 811 (2008), B.8: 1 kgf = 9.80665 N, exact; so 850 kgf = 8335.6525 N.
 #include "ui/canvas/force_edits.h"
 #include "ui/document/given_edits.h"
-#include "ui/document/report.h"
 #include "ui/document/sheet_edits.h"
 #include "ui/document/sketch_document.h"
-#include "ui/document/sketch_json.h"
+#include "ui/files/report.h"
+#include "ui/files/sketch_json.h"
 
 #include <gtest/gtest.h>
 

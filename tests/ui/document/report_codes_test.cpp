@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 // The codes of messages in a report, and that the schemas know all of them and every unit.
-#include "ui/document/report.h"
+#include "ui/files/report.h"
 
 #include <gtest/gtest.h>
 

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 // What a sketch file may say, and what happens to one that says something else.
-#include "ui/document/sketch_json.h"
+#include "ui/files/sketch_json.h"
 
 #include <gtest/gtest.h>
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 // What is written is what was read: values, forms, and keys that this version doesn't know.
-#include "ui/document/sketch_json.h"
-#include "ui/document/unknown_keys.h"
+#include "ui/files/sketch_json.h"
+#include "ui/files/unknown_keys.h"
 
 #include <gtest/gtest.h>
 

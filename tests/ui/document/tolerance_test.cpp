@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
 // Tolerances, limits, permitted directions and g in files, and through what is done to the whole sheet.
 #include "core/sketch/shown_digits.h"
-#include "ui/document/report.h"
 #include "ui/document/sheet_edits.h"
 #include "ui/document/sketch_document.h"
-#include "ui/document/sketch_json.h"
+#include "ui/files/report.h"
+#include "ui/files/sketch_json.h"
 
 #include <gtest/gtest.h>
 

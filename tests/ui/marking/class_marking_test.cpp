@@ -2,7 +2,7 @@
 // A class's table marked: what is read, what is refused, and its outputs as text, CSV, JSON and pages.
 #include "ui/marking/class_output.h"
 
-#include "ui/document/sketch_json.h"
+#include "ui/files/sketch_json.h"
 #include "ui/marking/mark_options.h"
 #include "ui/marking/marking_csv.h"
 #include "ui/marking/marking_html.h"

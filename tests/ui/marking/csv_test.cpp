@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Tables as they come from spreadsheets, and cells that can't act as formulas where they go.
-#include "ui/marking/csv.h"
+#include "ui/files/csv.h"
 
 #include <gtest/gtest.h>
 

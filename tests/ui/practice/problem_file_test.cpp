@@ -2,7 +2,7 @@
 #include "ui/practice/problem_file.h"
 
 #include "tests/practiced/statement_reader.h"
-#include "ui/document/sketch_json.h"
+#include "ui/files/sketch_json.h"
 #include "ui/marking/mark_options.h"
 #include "ui/practice/side_by_side.h"
 

@@ -6,7 +6,7 @@
 #include "tests/core/figure/any_figure.h"
 #include "tests/ui/render/read_paths.h"
 #include "tests/ui/render/render_support.h"
-#include "ui/document/sketch_json.h"
+#include "ui/files/sketch_json.h"
 #include "ui/render/dashes.h"
 #include "ui/render/tikz.h"
 #include <QFile>

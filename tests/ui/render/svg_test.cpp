@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "tests/support/cases.h"
 #include "tests/ui/render/render_support.h"
-#include "ui/document/sketch_json.h"
+#include "ui/files/sketch_json.h"
+#include "ui/files/svg_read.h"
 
 #include <QRegularExpression>
 #include <QSet>

@@ -3,7 +3,8 @@
 // own renderer, and still a sketch after another XML writer has saved it again.
 #include "tests/core/figure/any_figure.h"
 #include "tests/ui/render/render_support.h"
-#include "ui/document/sketch_json.h"
+#include "ui/files/sketch_json.h"
+#include "ui/files/svg_read.h"
 
 #include <QFile>
 #include <QProcess>
