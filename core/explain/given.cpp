@@ -134,11 +134,12 @@ void writeFigures(const Board& board, Step& step) {
         return;
     if (!board.options.handRounding)
         step.conclusion.push_back(board.say(
-            isAnswered ? SENTENCE("solution", "Numbers on the way carry {count} figures more than the "
-                                              "answer, sums only the places of their terms; the "
-                                              "answer is rounded once, at the end.")
-                       : SENTENCE("solution", "Numbers on the way carry {count} figures more than "
-                                              "the result, sums only the places of their terms."),
+            isAnswered
+                ? SENTENCE("solution", "Values on the way are carried with {count} figures more than "
+                                       "the answer, sums with no more decimal places than their "
+                                       "terms; the answer is rounded once, at the end.")
+                : SENTENCE("solution", "Values on the way are carried with {count} figures more than "
+                                       "the result, sums with no more decimal places than their terms."),
             "count", counted(board, board.carried.guard())));
     else
         step.conclusion.push_back(

@@ -48,6 +48,19 @@ std::vector<Slip> answerForms() {
          .ask = SENTENCE("marking", "Where does your arrow begin, and where does it end?"),
          .forms = answer_forms::opposite,
          .isOnTheWay = true},
+        {.id = "sense-turned",
+         .name = SENTENCE("marking", "sign of a pull or a push"),
+         .place = SlipPlace::reporting,
+         .common = 5,
+         .strong =
+             SENTENCE("marking", "This is what you get if the size of {of} is right and its sign, which "
+                                 "tells the sense along its line, is left out or turned."),
+         .weak = SENTENCE("marking", "One way to get this number is to leave out or turn the sign of {of}, "
+                                     "which tells the sense along its line."),
+         .mend = SENTENCE("marking", "Solve with each unknown force drawn in the sense that counts as "
+                                     "positive; a negative result acts against it, and keeps its sign."),
+         .ask = SENTENCE("marking", "In which sense does {of} act along its line, and which sign has that?"),
+         .forms = answer_forms::senseTurned},
         {.id = "no-sum-turned",
          .name = SENTENCE("marking", "resultant for the balancing force"),
          .place = SlipPlace::reading,

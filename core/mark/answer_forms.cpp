@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // The right answer in another form: from another axis, in another unit, its digits exchanged.
 #include "core/mark/attempt.h"
+#include "core/mark/match.h"
 #include "core/mark/rewriting.h"
 
 #include "core/formula/turns.h"
@@ -167,6 +168,11 @@ Forms opposite(const Question& question, std::size_t cell, double) {
         return {};
     return all(ofWhom(question, cell),
                {sum(symbolOf(question, cell), halfTurn(question.sketch().angleUnit))});
+}
+
+Forms senseTurned(const Question& question, std::size_t cell, double) {
+    return isSignedBySense(question, cell) ? all(ofWhom(question, cell), {negative(symbolOf(question, cell))})
+                                           : Forms();
 }
 
 Forms noSumTurned(const Question& question, std::size_t cell, double value) {

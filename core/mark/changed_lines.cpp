@@ -201,7 +201,12 @@ std::vector<ChangedLine> Telling::linesOf(std::size_t single) const {
         for (const auto& [id, formula] : origin.shortCut->gives)
             lines.push_back({std::nullopt, working(id, formula, right)});
     if (origin.form) {
-        Working form = working(m_question.ownId(origin.cell), origin.form->formula, right);
+        const QuantityId own = m_question.ownId(origin.cell);
+        const bool isNegative = isNegativeBySense(m_question, origin.cell);
+        Working form = working(own, origin.form->formula, [&](const QuantityId& id) {
+            const auto value = right(id); // of a magnitude its size; stated is its sign too
+            return value && isNegative && id == own ? std::optional(-*value) : value;
+        });
         form.subject.reset(); // what comes out is not the quantity, but how it is stated
         lines.push_back({std::nullopt, std::move(form)});
     }

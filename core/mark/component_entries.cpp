@@ -158,7 +158,7 @@ std::vector<Slip> components() {
                                  "of the slope's legs, where the length of the slope stands below."),
          .mend = SENTENCE("marking", "Find the length of the slope's triangle by Pythagoras: a component is "
                                      "the force times a leg over that length."),
-         .ask = SENTENCE("marking", "What stands below in the ratio for the component of {of}?"),
+         .ask = SENTENCE("marking", "What is the denominator of the ratio for the component of {of}?"),
          .rewrites = component_slips::slopeRatioTaken},
         {.id = "slope-shares",
          .name = SENTENCE("marking", "force shared out by the legs"),
@@ -170,7 +170,7 @@ std::vector<Slip> components() {
                                      "that its two components add up to it."),
          .mend = SENTENCE("marking", "The squares of the components add up to the square of the force: the "
                                      "length of the slope's triangle stands below."),
-         .ask = SENTENCE("marking", "What stands below in the ratio for the components of {of}?"),
+         .ask = SENTENCE("marking", "What is the denominator of the ratio for the components of {of}?"),
          .rewrites = component_slips::slopeShares},
         {.id = "perpendicular-for-oblique",
          .name = SENTENCE("marking", "projections for oblique components"),

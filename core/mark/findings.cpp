@@ -25,6 +25,8 @@ std::size_t orderOf(const Question& question, std::size_t cell) {
 bool canBeTold(const Question& question, const Given& given, double value, const Slip* slip) {
     if (slip != nullptr && slip->isSmall && given.reading.value == 0 && question.isDirection(given.cell))
         return false;
+    if (given.isWrongSense) // its size is right: no slip of the calculation is told
+        return slip != nullptr && slip->forms == answer_forms::senseTurned;
     const bool isAngleInside =
         question.dimension(given.cell) == Dimension::angle && !question.isDirection(given.cell);
     if (slip != nullptr && slip->isWritten && given.number->drawn && !isAngleInside)
@@ -264,7 +266,7 @@ void Findings::addPairs(const std::vector<Given>& givens, std::vector<Fitting>& 
 std::vector<Fitting> Findings::find(const std::vector<Given>& givens) const {
     std::vector<std::size_t> open; // wrong, and following from nothing
     for (std::size_t i = 0; i < givens.size(); ++i)
-        if (givens[i].isWrong() && givens[i].verdict != Verdict::follows)
+        if ((givens[i].isWrong() || givens[i].isWrongSense) && givens[i].verdict != Verdict::follows)
             open.push_back(i);
     if (open.empty())
         return {};

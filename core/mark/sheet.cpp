@@ -44,7 +44,7 @@ bool Sheet::isAgainstSense(const Part& part, std::size_t index, const Fitting& f
 /// Of a wrong one: what the likeliest finding that explains it makes of it.
 Verdict Sheet::verdictOf(const Part& part, std::size_t index) const {
     const Given& given = part.givens[index];
-    if (!given.isWrong())
+    if (!given.isWrong() && !given.isWrongSense)
         return given.verdict;
     if (given.verdict == Verdict::follows) { // what a short cut gives besides was never calculated
         const bool isShortCut =
@@ -163,7 +163,7 @@ void Sheet::remark(const Part& part, MarkedQuantity& quantity, const Given& give
     }
     if (given.isOtherReading)
         say(SENTENCE("marking", "The comma reads two ways; the reading that is right was taken."));
-    if (given.isWrongSense)
+    if (given.isWrongSense && quantity.verdict == Verdict::other)
         quantity.remarks.push_back(voice.say(
             given.stated() < 0
                 ? SENTENCE("marking",

@@ -123,9 +123,9 @@ std::vector<ShortCut> magnitudesAdded(const Question&), magnitudesSubtracted(con
 namespace answer_forms {
 using Forms = std::vector<Form>;
 Forms wrongAxis(const Question&, std::size_t, double), wrongTurn(const Question&, std::size_t, double),
-    opposite(const Question&, std::size_t, double), noSumTurned(const Question&, std::size_t, double),
-    complement(const Question&, std::size_t, double), supplement(const Question&, std::size_t, double),
-    unitConfused(const Question&, std::size_t, double),
+    opposite(const Question&, std::size_t, double), senseTurned(const Question&, std::size_t, double),
+    noSumTurned(const Question&, std::size_t, double), complement(const Question&, std::size_t, double),
+    supplement(const Question&, std::size_t, double), unitConfused(const Question&, std::size_t, double),
     radiansForDegrees(const Question&, std::size_t, double),
     gonsForDegrees(const Question&, std::size_t, double), decimalPoint(const Question&, std::size_t, double),
     digitsExchanged(const Question&, std::size_t, double),

@@ -129,15 +129,21 @@ private:
 
     /// What who makes this slip and nothing else, and states all that is asked, is given.
     Marking markedWith(const SlipNumbers& slip) const {
+        return markedWith([&](std::size_t cell) {
+            const auto& value = slip.numbers.values[cell];
+            return value ? std::optional(statedValue(slip, cell, *value)) : std::nullopt;
+        });
+    }
+    /// The same of what `statedAt` has in a cell, else the right value.
+    template <class StatedAt>
+    Marking markedWith(StatedAt statedAt) const {
         std::vector<std::string> answers;
         for (std::size_t quantity = 0; quantity < m_table.asked.size(); ++quantity) {
             std::string text = m_table.asked[quantity].name + " = ";
             for (std::size_t i = 0; i < m_table.answers; ++i) {
                 const std::size_t cell = quantity * m_table.answers + i;
-                const double value = slip.numbers.values[cell]
-                                         ? statedValue(slip, cell, *slip.numbers.values[cell])
-                                         : signedValue(quantity, i, m_table.right.values[cell].value_or(0));
-                text += (i > 0 ? "; " : "") + stated(quantity, value);
+                const double right = signedValue(quantity, i, m_table.right.values[cell].value_or(0));
+                text += (i > 0 ? "; " : "") + stated(quantity, statedAt(cell).value_or(right));
             }
             answers.push_back(std::move(text));
         }
@@ -201,11 +207,32 @@ private:
                 numbers.push_back(number(at, quantity, i, *value));
                 numbers.back().points = marked[at].points;
             }
+        addOtherSense(quantity, numbers);
         std::stable_sort(numbers.begin(), numbers.end(), [](const SlipNumber& a, const SlipNumber& b) {
             return std::tie(a.value, a.answer) < std::tie(b.value, b.answer);
         });
         for (SlipNumber& one : numbers)
             join(scheme.numbers, std::move(one));
+    }
+
+    /// Along a line whose sense is open: the right size with the other sign, whatever slips are likely.
+    void addOtherSense(std::size_t quantity, std::vector<SlipNumber>& numbers) const {
+        for (std::size_t i = 0; i < m_table.answers && isOpen(quantity); ++i) {
+            const double value =
+                -signedValue(quantity, i, m_table.right.values[quantity * m_table.answers + i].value_or(0));
+            const Marking marking = markedWith([&](std::size_t other) {
+                return other == quantity * m_table.answers + i ? std::optional(value) : std::nullopt;
+            });
+            if (passes(marking, quantity, value))
+                continue;
+            numbers.push_back({.name = m_table.asked[quantity].name,
+                               .value = value,
+                               .text = shown(quantity, value),
+                               .slips = {"sense-turned"},
+                               .labels = {{"sense-turned", {}}},
+                               .answer = m_table.answers == 2 ? static_cast<int>(i + 1) : 0,
+                               .points = marking.points});
+        }
     }
 
     static bool isAlike(const SlipNumber& a, const SlipNumber& b) {

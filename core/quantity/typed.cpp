@@ -96,7 +96,7 @@ Typed<AngleParts> takeAngle(Reader& reader, std::string_view text) {
 
 TypedError restIsLeft(std::string_view text, std::string_view example) {
     return {TypedCode::leftOver,
-            inQuotes(text) + " has something left over at its end; type " + std::string(example)};
+            inQuotes(text) + " goes on after what can be read; type " + std::string(example)};
 }
 
 // In the sheet's unit, or in percent.

@@ -170,9 +170,13 @@ TEST(MarkVerdict, WhereSensesAreSignedTheSignCounts) {
     options.signedSenses = true;
     EXPECT_EQ(marked(held, {signedText(0, 1), signedText(1, 1)}, options).verdict, Verdict::right);
     const Marking other = marked(held, {signedText(0, -1), signedText(1, 1)}, options);
-    EXPECT_EQ(verdictOf(other, "A"), Verdict::other);
+    EXPECT_EQ(verdictOf(other, "A"), Verdict::slip);
     EXPECT_EQ(other.points, 1);
-    EXPECT_TRUE(other.slips.empty()) << "the size is right: no slip of the calculation is told";
+    ASSERT_EQ(other.slips.size(), 1U) << "the size is right: no slip of the calculation is told";
+    EXPECT_EQ(other.slips.front().id, "sense-turned");
+    EXPECT_TRUE(toText(other).find("-A = -12.477 N") != std::string::npos) << toText(other);
+    const Marking second = marked(held, {signedText(0, 1), signedText(1, -1)}, options);
+    EXPECT_TRUE(toText(second).find("-B = -(-10.770 N)") != std::string::npos) << toText(second);
     EXPECT_EQ(marked(held, {signedText(0, -1), signedText(1, -1)}, options).points, 0);
     EXPECT_EQ(marked(held, {signedText(0, -1), signedText(1, -1)}).verdict, Verdict::right)
         << "without the option either sign is right";
@@ -210,7 +214,8 @@ TEST(MarkVerdict, AnArrowDrawnAlongALineHasItsSense) {
             {marker.drawn(forceVector(1), along * std::cos(2.705260), along * std::sin(2.705260))});
     };
     EXPECT_EQ(verdictOf(drawnB(-23.6), "B"), Verdict::right);
-    EXPECT_EQ(verdictOf(drawnB(23.6), "B"), Verdict::other);
+    EXPECT_EQ(verdictOf(drawnB(23.6), "B"), Verdict::slip);
+    EXPECT_EQ(drawnB(23.6).slips.at(0).id, "sense-turned");
     EXPECT_EQ(quantity(drawnB(-23.6), "B").givenText, "-23.6 N");
 }
 

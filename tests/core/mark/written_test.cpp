@@ -32,7 +32,7 @@ TEST(MarkWritten, AWordSaysTheSenseWhereTheSignCounts) {
     for (const char* value : {"23.6 (C)", "23.6 C", "23.6 N push", "-23.6 push", "23.6 N compression"})
         EXPECT_EQ(verdictOf(marked(held(), {std::string("B = ") + value}, options), "B"), Verdict::right)
             << value;
-    EXPECT_EQ(verdictOf(marked(held(), {"B = 23.6 (T)"}, options), "B"), Verdict::other);
+    EXPECT_EQ(verdictOf(marked(held(), {"B = 23.6 (T)"}, options), "B"), Verdict::slip);
     EXPECT_EQ(faultOf(held(), {"A = -26.1 N pull"}).code, AttemptFault::Code::unreadable);
     EXPECT_EQ(faultOf(two(), {"R = 455 N push"}).code, AttemptFault::Code::unreadable)
         << "its sense is sought";

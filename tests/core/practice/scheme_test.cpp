@@ -106,6 +106,8 @@ TEST(PracticeScheme, WhereSensesCountTheNumbersAreSigned) {
     EXPECT_EQ(numbersOf("B", "sine-cosine-exchanged"), (std::set<std::string>{"-146 N", "146 N"}));
     EXPECT_EQ(numbersOf("A", "equation-sign"), (std::set<std::string>{"-514 N", "514 N"}));
     EXPECT_EQ(numbersOf("B", "equation-sign"), (std::set<std::string>{"-752 N", "752 N"}));
+    EXPECT_EQ(numbersOf("A", "sense-turned"), std::set<std::string>{"274 N"}); // whatever slips are likely
+    EXPECT_EQ(numbersOf("B", "sense-turned"), std::set<std::string>{"-400 N"});
     const Marker marker(bracket, solve(bracket), options);
     for (const SlipNumber& one : scheme.numbers) { // each is wrong as it is listed, and its slip named
         if (one.isEitherSense)
