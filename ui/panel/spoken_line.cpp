@@ -3,6 +3,9 @@
 
 #include "ui/panel/read_only_text.h"
 
+#include <QPainter>
+#include <QStyle>
+
 namespace tailpoint {
 
 namespace {
@@ -41,6 +44,16 @@ void SpokenLine::say(const QString& shown, const QString& spoken) {
         QAccessibleEvent event(this, news);
         QAccessible::updateAccessibility(&event);
     }
+}
+
+void SpokenLine::paintEvent(QPaintEvent* event) {
+    const QRect room = contentsRect();
+    const bool isOneLine = !wordWrap() && !Qt::mightBeRichText(text());
+    if (!isOneLine || fontMetrics().horizontalAdvance(text()) <= room.width())
+        return QLabel::paintEvent(event);
+    QPainter painter(this);
+    style()->drawItemText(&painter, room, static_cast<int>(alignment()), palette(), isEnabled(),
+                          fontMetrics().elidedText(text(), Qt::ElideRight, room.width()), foregroundRole());
 }
 
 } // namespace tailpoint

@@ -13,6 +13,9 @@ public:
     explicit SpokenLine(const QString& objectName, QWidget* parent = nullptr);
     /// `spoken`: what is read out for it, more than there is room for; empty: nothing.
     void say(const QString& shown, const QString& spoken);
+
+protected:
+    void paintEvent(QPaintEvent* event) override; ///< what there is no room for ends in an ellipsis
 };
 
 } // namespace tailpoint
