@@ -49,7 +49,7 @@ void GroupWriter::figure(const DisplayList& list) {
     Block block;
     block.ink = Ink::figure;
     block.x = std::max(0.0, (m_width - list.width * m_unit) / 2);
-    block.before = 10 * m_unit;
+    block.before = kFigureGap * m_unit;
     block.height = list.height * m_unit;
     m_groups.back().push_back(std::move(block));
 }

@@ -16,6 +16,8 @@ QFont handoutFont(double points, int weight = QFont::Normal);
 
 inline constexpr double kHandoutText = 10; ///< size of running text, points
 
+inline constexpr double kFigureGap = 10; ///< above a figure, points
+
 /// Of a limit's row, points: its bar, its word from here on, its sentence.
 inline constexpr double kLimitBar = 112, kLimitWord = 122, kLimitSentence = 186;
 

@@ -51,6 +51,14 @@ double HandoutPages::columnWidth(QSizeF paper) {
     return (paper.width() - 2 * leftOf(paper.width())) * unitsInPoint();
 }
 
+double HandoutPages::roomBelow(const std::vector<Kept>& groups, QSizeF paper) {
+    double taken = 0;
+    for (const Kept& group : groups)
+        for (const Block& block : group)
+            taken += (taken > 0 ? block.before : 0) + block.height;
+    return paper.height() - 2 * kPageMargin - taken / unitsInPoint();
+}
+
 HandoutPages::HandoutPages(const Handout& handout, DisplayList figure, QSizeF paper)
     : HandoutPages(handoutGroups(handout, figure, columnWidth(paper)), figure, paper,
                    {QString::fromStdString(titleOf(handout)), {}}) {

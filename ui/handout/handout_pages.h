@@ -57,6 +57,8 @@ public:
     static int resolution();
     /// Width of the column on such a paper, layout units (handout_blocks.h).
     static double columnWidth(QSizeF paper);
+    /// Points between what these take of a first page and its lower margin; negative where they need more.
+    static double roomBelow(const std::vector<Kept>& groups, QSizeF paper);
 
 private:
     struct Placed {

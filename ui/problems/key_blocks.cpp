@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "ui/problems/key_blocks.h"
 
+#include "core/explain/caution.h"
 #include "core/sketch/shown.h"
+#include "ui/handout/handout_blocks.h"
 #include "ui/marking/class_output.h"
 #include "ui/problems/set_text.h"
 
@@ -168,17 +170,18 @@ Prose pointsLine(const Scheme& scheme) {
     return line;
 }
 
-KeySolution keySolution(const Sketch& sketch) {
+KeySolution keySolution(const Sketch& sketch, double room) {
+    constexpr double least = 250; // points: below that labels crowd
     const Result result = resultOf(sketch);
     const HandoutChoice choice;
-    const double height = handoutFigureHeight(result, choice);
+    const double wanted = handoutFigureHeight(result, choice),
+                 height = room >= least ? std::min(wanted, room) : wanted;
     constexpr double none = 0; // the student's drawing has another scale than the key's figure
     return {handoutOf(result, choice, none), handoutFigure(result, choice, kHandoutWidth, height)};
 }
 
 std::vector<Kept> keyGroups(const Problem& problem, const ProblemPlace& place, const Scheme& scheme,
-                            const TaskOnPage& task, const std::optional<KeySolution>& solution,
-                            double width) {
+                            const TaskOnPage& task, double width) {
     GroupWriter out(width);
     out.begin(16);
     const Setting code = textOf(inText(problem.code), kHeading, QFont::DemiBold);
@@ -195,13 +198,25 @@ std::vector<Kept> keyGroups(const Problem& problem, const ProblemPlace& place, c
     addTaskKey(out, task, width);
     if (!task.flawed)
         addMargin(out, scheme, width);
-    if (solution) {
-        out.begin(6);
-        out.figure(solution->figure);
-        out.parts(solution->handout);
-        if (!solution->handout.caution.empty())
-            out.caution(solution->handout.caution);
-    }
+    auto groups = out.take();
+    setCode(groups, problem.code);
+    return groups;
+}
+
+std::vector<Kept> keyCaution(const Problem& problem, double width) {
+    GroupWriter out(width);
+    if (needsCaution(problem.sketch))
+        out.caution(std::string(cautionLine()));
+    auto groups = out.take();
+    setCode(groups, problem.code);
+    return groups;
+}
+
+std::vector<Kept> solutionGroups(const Problem& problem, const KeySolution& solution, double width) {
+    GroupWriter out(width);
+    out.begin(0);
+    out.figure(solution.figure);
+    out.parts(solution.handout);
     auto groups = out.take();
     setCode(groups, problem.code);
     return groups;

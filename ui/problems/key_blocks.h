@@ -36,13 +36,17 @@ struct KeySolution {
     Handout handout;
     DisplayList figure;
 };
-KeySolution keySolution(const Sketch& sketch);
+/// `room`: points that are left on the page; where a figure can be read that is no higher, it is drawn so.
+KeySolution keySolution(const Sketch& sketch, double room = kMostFigureHeight);
 
-/// `solution`: empty: not wished. Where a slip is to be found, its line stands in place of the slips'
-/// numbers.
+/// Where a slip is to be found, its line stands in place of the slips' numbers.
 std::vector<HandoutPages::Kept> keyGroups(const Problem& problem, const ProblemPlace& place,
-                                          const Scheme& scheme, const TaskOnPage& task,
-                                          const std::optional<KeySolution>& solution, double width);
+                                          const Scheme& scheme, const TaskOnPage& task, double width);
+/// A solution's caution, in front of it.
+std::vector<HandoutPages::Kept> keyCaution(const Problem& problem, double width);
+/// Figure and steps.
+std::vector<HandoutPages::Kept> solutionGroups(const Problem& problem, const KeySolution& solution,
+                                               double width);
 /// The head of a key, or of a student's part of it.
 HandoutPages::Kept keyHead(const QString& title, const QString& student, double width);
 

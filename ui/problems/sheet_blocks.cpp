@@ -38,7 +38,7 @@ Setting headOf(const ProblemPlace& place, double width) {
     return head;
 }
 
-/// "Answer   R = std::vector<HandoutPages::Kept> problemGroups(____   θ_R = ______"
+/// "Answer   R = ______   θ_R = ______"
 Setting answerLine(const std::string& head, const std::vector<Formula>& asked, TypeSize size, double width) {
     const double unit = unitsInPoint(), gap = 18 * unit;
     Setting line = textOf(QString::fromStdString(head), kHandoutText, QFont::DemiBold);

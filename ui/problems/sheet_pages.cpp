@@ -148,20 +148,26 @@ SheetPdf::Part SheetPdf::part(std::size_t index, const TaskOnPage& task) const {
     const ProblemPlace place = tailpoint::placeOf(m_sheet, index, m_title);
     Part part;
     part.sheet = problemPages(variant.problem, place, task);
-    std::optional<KeySolution> solution;
-    if (m_look.solutions)
-        solution = keySolution(variant.problem.sketch);
-    part.entry = keyGroups(variant.problem, place, variant.scheme, task, solution, m_width);
+    part.entry = keyGroups(variant.problem, place, variant.scheme, task, m_width);
     if (beginsStudent(index)) { // the head clings to the first entry
         Kept head = keyHead(m_title, place.student, m_width);
         std::move(part.entry.front().begin(), part.entry.front().end(), std::back_inserter(head));
         part.entry.front() = std::move(head);
     }
-    if (solution)
-        part.key =
-            std::make_unique<HandoutPages>(std::exchange(part.entry, {}), std::move(solution->figure),
-                                           m_paper, HandoutPages::Foot{QStringLiteral("Key"), footOf(place)});
+    if (m_look.solutions)
+        addSolution(part, variant.problem, HandoutPages::Foot{QStringLiteral("Key"), footOf(place)});
     return part;
+}
+
+/// The figure as high as the entry above it leaves room for, where that is enough.
+void SheetPdf::addSolution(Part& part, const Problem& problem, const HandoutPages::Foot& foot) const {
+    addGroups(part.entry, keyCaution(problem, m_width));
+    constexpr double spare = 1; // point: sums of heights are rounded
+    KeySolution solution =
+        keySolution(problem.sketch, HandoutPages::roomBelow(part.entry, m_paper) - kFigureGap - spare);
+    addGroups(part.entry, solutionGroups(problem, solution, m_width));
+    part.key = std::make_unique<HandoutPages>(std::exchange(part.entry, {}), std::move(solution.figure),
+                                              m_paper, foot);
 }
 
 void SheetPdf::add(std::size_t, Part part) {

@@ -72,6 +72,7 @@ public:
 private:
     bool beginsStudent(std::size_t problem) const;
     /// A question alone stands on one page, where a lower figure makes it fit.
+    void addSolution(Part& part, const Problem& problem, const HandoutPages::Foot& foot) const;
     std::unique_ptr<HandoutPages> problemPages(const Problem& problem, const ProblemPlace& place,
                                                const TaskOnPage& task) const;
 

@@ -3,6 +3,7 @@
 // answer.
 #include "core/practice/families.h"
 #include "core/practice/scheme.h"
+#include "ui/handout/handout_blocks.h"
 #include "ui/problems/key_blocks.h"
 #include "ui/problems/sheet_from.h"
 
@@ -171,6 +172,31 @@ TEST(SketchCode, IsFiveCharactersAndNoProblemsCode) {
     EXPECT_EQ(sketchCode(one.sketch), sketchCode(one.sketch));
     EXPECT_NE(sketchCode(one.sketch), sketchCode(other.sketch));
     EXPECT_FALSE(problemIdOf(sketchCode(one.sketch)).has_value());
+}
+
+/// A figure that would begin a page, and leave the first one half empty, is drawn lower.
+TEST(KeyPages, AFigureStandsBelowItsAnswersWhereItCanBeRead) {
+    const QSizeF paper = QPageSize(QPageSize::A4).size(QPageSize::Point);
+    const double width = HandoutPages::columnWidth(paper);
+    int lowered = 0, own = 0;
+    for (const Problem& one : someOfEach()) {
+        auto entry = keyGroups(one, {QStringLiteral("Sheet"), {}, 1, 1}, schemeOf(one), {}, width);
+        addGroups(entry, keyCaution(one, width));
+        const double room = HandoutPages::roomBelow(entry, paper) - kFigureGap - 1;
+        const KeySolution solution = keySolution(one.sketch, room);
+        if (room < 250) { // too little: then as high as ever, on a page of its own
+            ++own;
+            EXPECT_EQ(solution.figure.height, keySolution(one.sketch).figure.height) << one.code;
+            continue;
+        }
+        lowered += solution.figure.height < keySolution(one.sketch).figure.height ? 1 : 0;
+        EXPECT_LE(solution.figure.height, room) << one.code;
+        auto groups = solutionGroups(one, solution, width);
+        groups.resize(1); // the figure alone
+        addGroups(entry, std::move(groups));
+        EXPECT_EQ(HandoutPages(std::move(entry), solution.figure, paper, {}).count(), 1) << one.code;
+    }
+    EXPECT_GT(lowered, 5);
 }
 
 } // namespace TAILPOINT_FILE
