@@ -39,7 +39,7 @@ double greatestOf(const Board& board) {
     return greatest;
 }
 
-enum class Verdict { equal, shown, lastPlace, byHand, slip };
+enum class Verdict { equal, shown, addedUp, lastPlace, byHand, slip };
 
 Verdict verdictOf(const Board& board, double off, const Slack& slack) {
     if (off <= Carried::kNoise * board.carried.scale)
@@ -47,7 +47,9 @@ Verdict verdictOf(const Board& board, double off, const Slack& slack) {
     if (board.options.handRounding)
         return within(off, slack.carried + placeOfSize(board, greatestOf(board), 0)) ? Verdict::lastPlace
                                                                                      : Verdict::byHand;
-    return within(off, std::max(slack.carried, slack.shown)) ? Verdict::shown : Verdict::slip;
+    return within(off, std::max(slack.carried, slack.shown)) ? Verdict::shown
+           : within(off, slack.addedUp)                      ? Verdict::addedUp
+                                                             : Verdict::slip;
 }
 
 double largest(long double x, long double y) {
@@ -75,6 +77,20 @@ double placesOf(const Board& board, int guard) {
     return places;
 }
 
+/// One in the last place that is carried, of each component and of the angles that lead from one to another.
+double worstOf(const Board& board) {
+    constexpr int angles = 4;
+    const int guard = board.carried.guard();
+    const double unit = 2 * std::numbers::pi / turnIn(board.sketch.angleUnit),
+                 forces = static_cast<double>(board.forces().size());
+    return placesOf(board, guard) + (forces + 2) * placeOfSize(board, greatestOf(board), guard) +
+           angles * board.carried.scale * unit * placeOfWay(board, guard);
+}
+
+bool isAngle(const Board& board, const Formula& number) {
+    return !number.sub.empty() && number.sub == board.halfTurn().sub;
+}
+
 } // namespace
 
 /// Angles on the way turn all that is turned by them.
@@ -82,21 +98,18 @@ Slack slackOf(const Board& board) {
     const double turned = board.carried.scale * 2 * std::numbers::pi / turnIn(board.sketch.angleUnit) *
                           placeOfWay(board, kAddedUp);
     return {placesOf(board, board.carried.guard()),
-            std::min(placesOf(board, 0) / 2, std::max(placesOf(board, kAddedUp), turned))};
+            std::min(placesOf(board, 0) / 2, std::max(placesOf(board, kAddedUp), turned)), worstOf(board)};
+}
+
+bool isRoundedApart(const Board& board, const Formula& a, const Formula& b, double size) {
+    const double unit = 2 * std::numbers::pi / turnIn(board.sketch.angleUnit), most = worstOf(board);
+    return within(distanceOf(board, a, b), isAngle(board, a) ? most / (size * unit) : most);
 }
 
 int decimalsOf(const Formula& number) {
     const auto point = number.text.find('.');
     return point == std::string::npos ? 0 : static_cast<int>(number.text.size() - point - 1);
 }
-
-namespace {
-
-bool isAngle(const Board& board, const Formula& number) {
-    return !number.sub.empty() && number.sub == board.halfTurn().sub;
-}
-
-} // namespace
 
 double lastPlaceOf(const Board& board, const Formula& number, int guard) {
     return isAngle(board, number) ? placeOfWay(board, guard) : placeOfSize(board, number.value, guard);
@@ -147,6 +160,11 @@ Prose vanishing(const Board& board, const Formula& x, const Formula& y) {
                                   "{x} and {y} are left over, too little to show in the answer: the "
                                   "forces are in equilibrium."),
                          "x", x, "y", y);
+    case Verdict::addedUp:
+        return board.say(SENTENCE("solution",
+                                  "{x} and {y} are left over, no more than rounding on the way can "
+                                  "add up to: the forces are in equilibrium."),
+                         "x", x, "y", y);
     case Verdict::lastPlace:
         return board.say(SENTENCE("solution", "{x} and {y} are left over, no more than a change of one "
                                               "unit in the last place of the numbers could cause: the "
@@ -179,6 +197,10 @@ Prose sameComponents(const Board& board, const Vector& sum, const Formula& x, co
                 "solution",
                 "The sums differ from the components of {sum} by {x} and by {y}, too little to show in the "
                 "answer: both sides agree.");
+        case Verdict::addedUp:
+            return SENTENCE("solution",
+                            "The sums differ from the components of {sum} by {x} and by {y}, no more than "
+                            "rounding on the way can add up to: both sides agree.");
         case Verdict::lastPlace:
             return SENTENCE("solution",
                             "The sums differ from the components of {sum} by {x} and by {y}, no more than a "
@@ -212,6 +234,11 @@ Prose againAlong(const Board& board, const Vector& sum, const Formula& along, co
                 "Along {sum} the sum, {along}, differs from {size} by {off}, and {across} is left "
                 "across it, where it should be zero: both too little to show in the answer, "
                 "so both ways agree.");
+        case Verdict::addedUp:
+            return SENTENCE("solution",
+                            "Along {sum} the sum, {along}, differs from {size} by {off}, and {across} "
+                            "is left across it, where it should be zero: no more than rounding on "
+                            "the way can add up to, so both ways agree.");
         case Verdict::lastPlace:
             return SENTENCE("solution", "Along {sum} the sum, {along}, differs from {size} by {off}, "
                                         "and {across} is left across it, where it should be zero: no "
@@ -292,8 +319,6 @@ Prose sameQuotients(const Board& board, const std::array<Formula, 3>& quotients)
                      "off", off);
 }
 
-namespace {} // namespace
-
 Prose turnedApart(const Board& board, const Formula& a, const Formula& b) {
     if (!isAngle(board, a))
         return apart(board, a, b);
@@ -326,6 +351,11 @@ Prose agreement(const Board& board, const Vector& found, const Formula& size, co
             return SENTENCE("solution", "The triangle gave {size} and {way}: they differ by {bySize} "
                                         "and by {byWay}, more than one in the last place. What was "
                                         "rounded on the way adds up.");
+        if (isRoundedApart(board, size, found.sizeNumber, found.sizeNumber.value) &&
+            isRoundedApart(board, way, found.wayNumber, found.sizeNumber.value))
+            return SENTENCE("solution", "The triangle gave {size} and {way}: they differ by {bySize} "
+                                        "and by {byWay}, no more than rounding on the way can add up to, so "
+                                        "both ways agree.");
         return SENTENCE("solution", "The triangle gave {size} and {way}: they differ by {bySize} "
                                     "and by {byWay}, more than rounding explains. Somewhere on "
                                     "the way there is a slip.");

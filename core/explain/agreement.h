@@ -38,7 +38,13 @@ Prose sameQuotients(const Board& board, const std::array<Formula, 3>& quotients)
 struct Slack {
     double carried = 0; ///< one in the last place that is carried, of each
     double shown = 0;   ///< what roundings on the way may have added up to: no more than an answer shows
+    /// What they can add up to at the worst, where an answer shows more: components have fewer places than a
+    /// direction of many decimals, or angles fewer than a magnitude of many figures.
+    double addedUp = 0;
 };
 Slack slackOf(const Board& board);
+/// Whether two numbers found in two ways differ by no more than that: a force, or a direction of a vector of
+/// this size.
+bool isRoundedApart(const Board& board, const Formula& a, const Formula& b, double size);
 
 } // namespace tailpoint::explaining

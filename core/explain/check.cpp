@@ -295,8 +295,8 @@ void writeTurnedCheck(Board& board, Step& step) {
                                  "Turn the axes so that {u} lies along {sought} and {v} across it. Added up "
                                  "along {u} the components must give {size} again, along {v} zero.")
                       : SENTENCE("solution", "Another way: turn the axes so that {u} lies along {sought} "
-                                             "and {v} across it. What is to be made up for must come out "
-                                             "as {size} again along {u}, and along {v} zero."),
+                                             "and {v} across it. What the others leave to it must come "
+                                             "out as {size} again along {u}, and along {v} zero."),
                   "u", symbol("u"), "sought", sought.vector, "v", symbol("v"), "size", sought.size));
     if (board.forces().size() <= kMostTurned) {
         const auto showWay = [&](const Vector& vector) { // along a slope no step has told the angle

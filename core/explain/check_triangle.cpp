@@ -115,6 +115,7 @@ struct Difference {
     Prose gap;
     bool isShown = false;     ///< the digits of an answer differ
     bool isLastDigit = false; ///< by no more than one in the last place of them
+    bool isRounded = false;   ///< no more than rounding on the way can add up to
     Formula full;             ///< what both give in full; without text where they differ in full as well
 };
 
@@ -138,6 +139,8 @@ std::vector<Difference> differences(const Board& board, const Carried& lines,
         if (here.value == there.value)
             continue;
         const bool isShown = board.answered(here).text != board.answered(there).text;
+        const bool isRounded =
+            isRoundedApart(board, here, there, std::abs(board.found(id.of).sizeNumber.value));
         Prose off = apart(board, here, there);
         if (isShown) {
             here = board.answered(here);
@@ -145,7 +148,7 @@ std::vector<Difference> differences(const Board& board, const Carried& lines,
         }
         const bool isLast = distanceOf(board, here, there) <= 1.01 * lastPlaceOf(board, there);
         different.push_back({equal(board.symbolOf(id), std::move(here)), std::move(there), std::move(off),
-                             isShown, isLast, inFull(board, lines, id)});
+                             isShown, isLast, isRounded, inFull(board, lines, id)});
     }
     return different;
 }
@@ -250,6 +253,10 @@ void writeTriangleCheck(Board& board) {
                 ? SENTENCE("solution",
                            "Here {here}, by components {there}: they differ by {gap}. With full values both "
                            "ways give {full}, so that the rounding on the way is the whole reason.")
+            : one.isRounded && !board.options.handRounding
+                ? SENTENCE("solution",
+                           "Here {here}, by components {there}: they differ by {gap}, no more than "
+                           "rounding on the way can add up to, so both ways agree.")
                 : SENTENCE("solution", "Here {here}, by components {there}: the two ways differ, so there is "
                                        "a slip in one of them."),
             "here", one.here, "there", one.there, "gap", one.gap, "full", one.full));

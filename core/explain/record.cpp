@@ -4,6 +4,8 @@
 #include "core/explain/caution.h"
 #include "core/explain/wording.h"
 
+#include <algorithm>
+
 namespace tailpoint {
 namespace {
 
@@ -28,16 +30,30 @@ void add(std::vector<std::string>& lines, std::string line) {
     }
 }
 
+/// Either sense of its line will do: a bar, say, that may push.
+bool isOpen(const Force& force) {
+    return force.lineOfActionOnly;
+}
+
 } // namespace
 
 std::string assumptions(const Sketch& sketch, const Sentences* sentences) {
     const Voice voice(sentences);
-    return isEquilibrium(sketch)
-               ? voice.text(SENTENCE("record",
-                                     "Assumed: all forces act at one point and in one plane; lines "
-                                     "are taut, straight and without weight; everything is at rest."))
-               : voice.text(SENTENCE("record", "Assumed: all forces act at one point and in one plane; lines "
-                                               "are taut, straight and without weight."));
+    const bool atRest = isEquilibrium(sketch),
+               mayPush =
+                   isOpen(sketch.sum) || std::any_of(sketch.forces.begin(), sketch.forces.end(), isOpen);
+    return voice.text(
+        mayPush
+            ? (atRest ? SENTENCE("record",
+                                 "Assumed: all forces act at one point and in one plane; lines and bars "
+                                 "are straight and without weight; everything is at rest.")
+                      : SENTENCE("record",
+                                 "Assumed: all forces act at one point and in one plane; lines and bars "
+                                 "are straight and without weight."))
+            : (atRest ? SENTENCE("record", "Assumed: all forces act at one point and in one plane; lines "
+                                           "are taut, straight and without weight; everything is at rest.")
+                      : SENTENCE("record", "Assumed: all forces act at one point and in one plane; lines "
+                                           "are taut, straight and without weight.")));
 }
 
 std::vector<std::string> recordLines(const Sketch& sketch, const Provenance& from,

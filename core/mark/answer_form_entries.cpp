@@ -54,12 +54,12 @@ std::vector<Slip> answerForms() {
          .common = 5,
          .strong =
              SENTENCE("marking", "This is what you get if the size of {of} is right and its sign, which "
-                                 "tells the sense along its line, is left out or turned."),
-         .weak = SENTENCE("marking", "One way to get this number is to leave out or turn the sign of {of}, "
-                                     "which tells the sense along its line."),
-         .mend = SENTENCE("marking", "Solve with each unknown force drawn in the sense that counts as "
-                                     "positive; a negative result acts against it, and keeps its sign."),
-         .ask = SENTENCE("marking", "In which sense does {of} act along its line, and which sign has that?"),
+                                 "says whether it pulls or pushes, is lost or reversed."),
+         .weak = SENTENCE("marking", "One way to get this number is to lose or reverse the sign of {of}, "
+                                     "which says whether it pulls or pushes."),
+         .mend = SENTENCE("marking", "Draw each unknown force in the sense that counts as positive, and "
+                                     "solve: a negative result acts against it, and keeps its sign."),
+         .ask = SENTENCE("marking", "Does {of} pull or push, and which sign has that?"),
          .forms = answer_forms::senseTurned},
         {.id = "no-sum-turned",
          .name = SENTENCE("marking", "resultant for the balancing force"),

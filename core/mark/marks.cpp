@@ -3,6 +3,7 @@
 #include "core/mark/sheet.h"
 
 #include <algorithm>
+#include <tuple>
 
 namespace tailpoint::marking {
 
@@ -57,6 +58,16 @@ bool isBetter(const Part& a, const Part& b) {
     return a.points != b.points ? a.points > b.points : rankOf(a.verdict) > rankOf(b.verdict);
 }
 
+/// More points; then more that is right, in whatever order the pairs were written; then more that is
+/// explained.
+bool isBetterPair(const std::array<Part, 2>& a, const std::array<Part, 2>& b) {
+    const auto rank = [](const std::array<Part, 2>& pair) {
+        return std::tuple(pair[0].points + pair[1].points, goodOnes(pair[0]) + goodOnes(pair[1]),
+                          weightOf(pair[0]) + weightOf(pair[1]));
+    };
+    return rank(a) > rank(b);
+}
+
 } // namespace
 
 Marking Sheet::made(Part part) const {
@@ -77,8 +88,7 @@ Marking Sheet::made(Part part) const {
 Marking Sheet::both(const Attempt& attempt) const {
     std::array<Part, 2> straight{part(attempt, 0, 0), part(attempt, 1, 1)},
         crossed{part(attempt, 1, 0), part(attempt, 0, 1)};
-    const bool isCrossed = crossed[0].points + crossed[1].points > straight[0].points + straight[1].points;
-    std::array<Part, 2>& best = isCrossed ? crossed : straight;
+    std::array<Part, 2>& best = isBetterPair(crossed, straight) ? crossed : straight;
     Marking out;
     for (std::size_t i = 0; i < 2; ++i) {
         const Verdict verdict = best[i].verdict;

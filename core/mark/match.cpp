@@ -117,6 +117,8 @@ Likeness likenessTo(const Question& question, const Right& wanted, std::size_t c
         return Likeness::right;
     if (isShorter(question, cell, given, given.value, there))
         return Likeness::rounded;
+    if (question.isDirection(cell) && given.value * there < 0 && roundAlike(-given.value, there, 2 * asked))
+        return Likeness::none; // near zero too a lost sign is no rounding
     const double coarse =
         question.dimension(cell) == Dimension::angle ? question.degree() : unitOf(right, kLeastFigures);
     const double room =

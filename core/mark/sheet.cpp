@@ -41,16 +41,24 @@ bool Sheet::isAgainstSense(const Part& part, std::size_t index, const Fitting& f
            (given.reading.value < 0) != (fitting.numbers.value[given.cell] < 0);
 }
 
+namespace {
+
+/// What a short cut gives besides was never calculated.
+bool costsAllIt(const Slip& slip) {
+    return slip.place == SlipPlace::shortCut && !slip.isOneSlip;
+}
+
+} // namespace
+
 /// Of a wrong one: what the likeliest finding that explains it makes of it.
 Verdict Sheet::verdictOf(const Part& part, std::size_t index) const {
     const Given& given = part.givens[index];
     if (!given.isWrong() && !given.isWrongSense)
         return given.verdict;
-    if (given.verdict == Verdict::follows) { // what a short cut gives besides was never calculated
-        const bool isShortCut =
-            !part.fittings.empty() && isAmong(part.fittings.front().explained, index) &&
-            m_telling.slipOf(part.fittings.front().slips.front().first).place == SlipPlace::shortCut;
-        return isShortCut ? Verdict::slip : Verdict::follows;
+    if (given.verdict == Verdict::follows) {
+        const bool costsAll = !part.fittings.empty() && isAmong(part.fittings.front().explained, index) &&
+                              costsAllIt(m_telling.slipOf(part.fittings.front().slips.front().first));
+        return costsAll ? Verdict::slip : Verdict::follows;
     }
     for (const Fitting& fitting : part.fittings) {
         if (!isAmong(fitting.explained, index))
@@ -68,7 +76,7 @@ Verdict Sheet::verdictOf(const Part& part, std::size_t index) const {
         const bool isFirst = place == 0 || isAgainstSense(part, index, fitting) ||
                              (place == 1 && second && m_telling.changes(*second, given.cell) &&
                               !m_telling.changes(*second, part.givens[fitting.explained[0]].cell));
-        return isFirst || slip.place == SlipPlace::shortCut ? Verdict::slip : Verdict::follows;
+        return isFirst || costsAllIt(slip) ? Verdict::slip : Verdict::follows;
     }
     return Verdict::other;
 }

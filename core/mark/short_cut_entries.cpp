@@ -95,7 +95,8 @@ std::vector<Slip> shortCuts() {
          .mend = SENTENCE(
              "marking", "Check each value against the drawing: the longer arrow has the greater magnitude."),
          .ask = SENTENCE("marking", "Which value belongs to {of}, and which to {with}?"),
-         .shortCuts = short_cuts::answersExchanged},
+         .shortCuts = short_cuts::answersExchanged,
+         .isOneSlip = true},
         {.id = "answers-mixed",
          .name = SENTENCE("marking", "two answers mixed"),
          .place = SlipPlace::shortCut,

@@ -79,7 +79,9 @@ struct Slip {
     bool isWritten = false;   ///< of a number that is written down: an arrow that is drawn has none
     bool isOnTheWay = false;  ///< its forms are those of values on the way too
     bool goesBySigns = false; ///< its rewrites depend on the signs of what the chain gives
-    bool isSteep = false;     ///< magnifies what rounding moves; as far as the right chain is moved counts
+    bool isOneSlip =
+        false;            ///< a short cut whose numbers were all calculated: it costs once, as any slip does
+    bool isSteep = false; ///< magnifies what rounding moves; as far as the right chain is moved counts
 };
 
 const std::vector<Slip>& catalogue();

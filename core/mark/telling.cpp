@@ -129,8 +129,19 @@ void Telling::addAlso(const Fitting& fitting, Finding& out) const {
     }
 }
 
+/// A slip is found by a magnitude's size; where its sign counts it is stated with the sign that was given.
+double Telling::withItsSign(std::size_t cell, double value, const std::vector<Given>& givens) const {
+    if (!isSignedBySense(m_question, cell))
+        return value;
+    const auto given =
+        std::find_if(givens.begin(), givens.end(), [&](const Given& one) { return one.cell == cell; });
+    const bool isNegative = given != givens.end() ? given->stated() < 0 : isNegativeBySense(m_question, cell);
+    return isNegative ? -std::abs(value) : std::abs(value);
+}
+
 /// What is asked, and what it explains besides, in the answer against which was marked.
-void Telling::addNumbers(const Fitting& fitting, std::size_t answer, Finding& out) const {
+void Telling::addNumbers(const Fitting& fitting, std::size_t answer, const std::vector<Given>& givens,
+                         Finding& out) const {
     for (std::size_t quantity = 0; quantity < m_question.quantities.size(); ++quantity) {
         const std::string& name = m_question.quantities[quantity].name;
         const std::size_t cell = m_question.cell(quantity, answer);
@@ -141,9 +152,9 @@ void Telling::addNumbers(const Fitting& fitting, std::size_t answer, Finding& ou
         const double value = m_question.isDirection(cell)
                                  ? normalized(fitting.numbers.value[cell], m_question.sketch().angleUnit)
                                  : fitting.numbers.value[cell];
-        out.numbers.emplace_back(m_question.quantities[quantity].id, value);
+        out.numbers.emplace_back(m_question.quantities[quantity].id, withItsSign(cell, value, givens));
         if (isTold)
-            out.gives.emplace_back(name, value);
+            out.gives.emplace_back(name, out.numbers.back().second);
     }
 }
 
@@ -170,7 +181,7 @@ Finding Telling::finding(const Fitting& fitting, const std::vector<Given>& given
         out.explains.push_back(m_question.quantities[m_question.quantityOf(given.cell)].name);
         addEqual(out.about, given.cell, stated(given));
     }
-    addNumbers(fitting, m_question.answerOf(givens.front().cell), out);
+    addNumbers(fitting, m_question.answerOf(givens.front().cell), givens, out);
     return out;
 }
 

@@ -30,7 +30,9 @@ private:
     void addEqual(Prose& prose, std::size_t cell, const std::string& value) const;
     void addSecond(const Fitting& fitting, Finding& out) const;
     void addAlso(const Fitting& fitting, Finding& out) const;
-    void addNumbers(const Fitting& fitting, std::size_t answer, Finding& out) const;
+    double withItsSign(std::size_t cell, double value, const std::vector<Given>& givens) const;
+    void addNumbers(const Fitting& fitting, std::size_t answer, const std::vector<Given>& givens,
+                    Finding& out) const;
     Prose say(const Wording& wording, const SlipOrigin& origin) const;
     const SlipOrigin& originOf(std::size_t single) const;
     std::vector<ChangedLine> linesOf(std::size_t single) const;

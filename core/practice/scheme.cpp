@@ -31,6 +31,8 @@ std::vector<std::string_view> commonSlips() {
     return ids;
 }
 
+constexpr std::string_view kSenseTurned = "sense-turned";
+
 class SchemeMaker {
 public:
     /// Precondition: the marker is of this sketch.
@@ -48,7 +50,7 @@ public:
         scheme.isSigned = isSigned(m_sketch);
         std::vector<Marking> marked;
         for (const SlipNumbers& slip : m_table.slips)
-            marked.push_back(slip.changes ? markedWith(slip) : Marking{});
+            marked.push_back(isListed(slip) ? markedWith(slip) : Marking{});
         for (std::size_t i = 0; i < m_table.asked.size(); ++i)
             scheme.answers.push_back(answer(i));
         addRanges(scheme);
@@ -199,7 +201,7 @@ private:
     void addNumbers(std::size_t quantity, const std::vector<Marking>& marked, Scheme& scheme) const {
         std::vector<SlipNumber> numbers;
         for (std::size_t at = 0; at < m_table.slips.size(); ++at)
-            for (std::size_t i = 0; m_table.slips[at].changes && i < m_table.answers; ++i) {
+            for (std::size_t i = 0; isListed(m_table.slips[at]) && i < m_table.answers; ++i) {
                 const std::size_t cell = quantity * m_table.answers + i;
                 const auto value = m_table.slips[at].numbers.values[cell];
                 if (!value || passes(marked[at], quantity, statedValue(m_table.slips[at], cell, *value)))
@@ -215,6 +217,9 @@ private:
             join(scheme.numbers, std::move(one));
     }
 
+    /// A lost sign is added by itself, whatever slips are looked for.
+    static bool isListed(const SlipNumbers& slip) { return slip.changes && slip.id != kSenseTurned; }
+
     /// Along a line whose sense is open: the right size with the other sign, whatever slips are likely.
     void addOtherSense(std::size_t quantity, std::vector<SlipNumber>& numbers) const {
         for (std::size_t i = 0; i < m_table.answers && isOpen(quantity); ++i) {
@@ -228,8 +233,8 @@ private:
             numbers.push_back({.name = m_table.asked[quantity].name,
                                .value = value,
                                .text = shown(quantity, value),
-                               .slips = {"sense-turned"},
-                               .labels = {{"sense-turned", {}}},
+                               .slips = {std::string(kSenseTurned)},
+                               .labels = {{std::string(kSenseTurned), {}}},
                                .answer = m_table.answers == 2 ? static_cast<int>(i + 1) : 0,
                                .points = marking.points});
         }

@@ -98,8 +98,8 @@ TEST_F(KeysPage, IsWhatTheProgramItselfSays) {
     told += head(QStringLiteral("Menus"), "key", "command") + menuKeys(*window);
     told += pageKeys(*window);
     told +=
-        head(QStringLiteral("Lecture view, and a lesson"), "key", "does") + lectureKeys({false, true, true});
-    told += head(QStringLiteral("While a vote is on"), "key", "does") + lectureKeys({true, false, false});
+        head(QStringLiteral("Lecture view, and a lesson"), "key", "does") + lectureKeys({false, true, true, true});
+    told += head(QStringLiteral("While a vote is on"), "key", "does") + lectureKeys({true, false, false, false});
     ASSERT_GT(told.count(u'\n'), 80);
     QFile file(kFile);
     if (std::getenv("TAILPOINT_WRITE_GOLDEN") != nullptr) {

@@ -46,9 +46,12 @@ void Canvas::Private::ownDrawingChanged() {
     if (!strokes.empty() && scene.bringInDrawing(strokes))
         beforeDrawing = {look, scene.sheet().view()};
     refresh();
-    if (answer != nullptr && answer->isSlipShown()) {
+    const bool isShown = answer != nullptr && answer->isSlipShown();
+    if (isShown)
         say(tr("Thin and dashed on the sheet: the construction that gives your number."));
-    }
+    else if (saysSlip)
+        say(QString());
+    saysSlip = isShown;
 }
 
 /// The view comes back as it was; where the sketch has changed, as much of it as that allows.

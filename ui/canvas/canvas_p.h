@@ -39,7 +39,7 @@ public:
     void documentReplaced();
     void previewEnded();
     void tellFocus(); ///< that the selected vector has the keyboard
-    void announce(); ///< to assistive technology, that names have changed
+    void announce();  ///< to assistive technology, that names have changed
 
     // canvas_mouse.cpp
     std::unique_ptr<Gesture> gestureFor(const Hit& hit, QPointF at);
@@ -126,6 +126,7 @@ public:
         Scene::Look look; ///< before
         View shown;       ///< after
     };
+    bool saysSlip = false;                  ///< the hint is of a construction that is drawn
     std::optional<BroughtIn> beforeDrawing; ///< when a construction was brought onto the sheet
     ThemeName theme = ThemeName::paper;
     bool staged = false;

@@ -268,6 +268,7 @@ void OwnAnswer::mark() {
     m_answerShown = m_slipShown = false;
     if (const auto attempt = readAttempt())
         m_marking = m_marker->mark(*attempt);
+    ++m_timesMarked;
     emit marked();
 }
 

@@ -85,6 +85,7 @@ public:
     /// marked.
     void mark();
     const std::optional<Marking>& marking() const { return m_marking; }
+    int timesMarked() const { return m_timesMarked; } ///< to tell a new marking from another look at one
     const std::map<std::string, QString>& faults() const { return m_faults; }
     /// The sketch's file says how many points each value is worth.
     bool hasScheme() const { return m_hasScheme; }
@@ -127,6 +128,7 @@ private:
     std::unique_ptr<Marker> m_marker; ///< of the sketch as it stood when no hand moved it
     bool m_isOn = false, m_standsAside = false, m_answerShown = false, m_slipShown = false,
          m_hasScheme = false;
+    int m_timesMarked = 0;
     bool m_wantsBoth = false, m_isSigned = false; ///< by the sketch's file
     std::vector<std::string> m_added;
     std::map<std::string, std::array<QString, 2>> m_typed;

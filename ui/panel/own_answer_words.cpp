@@ -149,7 +149,13 @@ QString summaryWords(const Marking& marking) {
     case Verdict::missing:
         return Marks::tr("A value is still missing.");
     default:
-        return Marks::tr("Not all of it is right yet.");
+        return marking.points > 0 || std::any_of(marking.quantities.begin(), marking.quantities.end(),
+                                                 [](const MarkedQuantity& one) {
+                                                     return one.asked && (one.verdict == Verdict::right ||
+                                                                          one.verdict == Verdict::rounded);
+                                                 })
+                   ? Marks::tr("Not all of it is right yet.")
+                   : Marks::tr("It is not right yet.");
     }
 }
 

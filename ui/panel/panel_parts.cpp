@@ -145,6 +145,13 @@ void LinkButton::paintWords(QPainter& painter, const QRect& room) const {
         .draw(painter, {static_cast<double>(room.left()), baseline}, m_sentence);
 }
 
+void LinkButton::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter)
+        click();
+    else
+        QPushButton::keyPressEvent(event);
+}
+
 void LinkButton::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     const QRect words = rect().adjusted(m_padding + signWidth(), 0, 0, 0);

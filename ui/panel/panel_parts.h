@@ -73,6 +73,7 @@ public:
     QSize sizeHint() const override;
 
 protected:
+    void keyPressEvent(QKeyEvent* event) override; ///< Return follows it, as Space does
     void paintEvent(QPaintEvent* event) override;
 
 private:

@@ -165,6 +165,9 @@ void Practice::marked() {
     const auto& marking = m_answer.marking();
     if (!m_problem || !marking)
         return;
+    const bool isNew = std::exchange(m_timesMarked, m_answer.timesMarked()) != m_answer.timesMarked();
+    if (!isNew && !m_answer.isAnswerShown())
+        return; // looked at what gives the number
     m_hasMarked = true;
     if (m_answer.isAnswerShown())
         seen();

@@ -84,6 +84,7 @@ private:
     std::string m_aimedAt;
     Hints m_hints;
     std::set<QuantityId> m_right; ///< as it was marked last
+    int m_timesMarked = 0;
     bool m_hasMarked = false, m_hasHint = false, m_isExample = false, m_isSolved = false, m_isWorked = false;
     std::map<std::string, QString> m_typedBefore; ///< when the last hint was opened
     std::optional<std::size_t> m_place;           ///< in the record

@@ -113,7 +113,7 @@ std::string marginNote(const Scheme& scheme) {
         return points;
     const bool hasOpen = std::any_of(scheme.numbers.begin(), scheme.numbers.end(),
                                      [](const SlipNumber& number) { return number.isEitherSense; });
-    return points + " A right size with the wrong sign earns nothing." +
+    return points + " A right size with the wrong sign earns nothing for that value." +
            (hasOpen ? " \u00B1: the slip says nothing of the sign." : "");
 }
 

@@ -125,8 +125,8 @@ void FileMenu::startEmpty() {
 
 void FileMenu::hintAtDrawing() {
     m_parts.hints.setHint(
-        tr("Drag from the common point to draw a force, or paste lines of name, magnitude and "
-           "direction."));
+        tr("Drag from the common point to draw a force, or press Insert, or paste lines of name, "
+           "magnitude and direction."));
 }
 
 void FileMenu::welcome() {

@@ -135,15 +135,28 @@ void PracticeDialog::fill() {
     m_list->setCurrentRow(-1);
     move(1); // to the first
     const QString wanted = m_search->text().trimmed();
-    for (int row = 0; row < m_list->count() && !wanted.isEmpty(); ++row) { // but one of that name before it
-        const QVariant place = m_list->item(row)->data(kPlace);
-        if (place.isValid() &&
-            m_choices[place.value<std::size_t>()].group.startsWith(wanted, Qt::CaseInsensitive)) {
-            m_list->setCurrentRow(row);
-            break;
-        }
-    }
+    const auto isNamed = [&](const PracticeChoice& choice) {
+        return choice.group.startsWith(wanted, Qt::CaseInsensitive);
+    };
+    const auto hasInName = [&](const PracticeChoice& choice) {
+        PracticeChoice name;
+        name.words = choice.group.toLower();
+        return matches(name, wanted);
+    };
+    if (!wanted.isEmpty() && !chooseFirst(isNamed)) // one of that name before others
+        chooseFirst(hasInName);
     showDetails();
+}
+
+bool PracticeDialog::chooseFirst(const std::function<bool(const PracticeChoice&)>& isIt) {
+    for (int row = 0; row < m_list->count(); ++row) {
+        const QVariant place = m_list->item(row)->data(kPlace);
+        if (!place.isValid() || !isIt(m_choices[place.value<std::size_t>()]))
+            continue;
+        m_list->setCurrentRow(row);
+        return true;
+    }
+    return false;
 }
 
 const PracticeChoice* PracticeDialog::current() const {

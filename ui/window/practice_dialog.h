@@ -7,6 +7,7 @@
 #include "ui/practice/practice_choices.h"
 
 #include <QDialog>
+#include <functional>
 
 class QLabel;
 class QLineEdit;
@@ -35,6 +36,7 @@ private:
     void showDetails();
     void take(WorkedAs as = WorkedAs::question);
     const PracticeChoice* current() const;
+    bool chooseFirst(const std::function<bool(const PracticeChoice&)>& isIt); ///< of the list
     void move(int by);
 
     std::vector<PracticeChoice> m_choices; ///< the last one a code's, where there is one

@@ -252,7 +252,7 @@ void PracticeMenu::hint() {
         m_practice.strip.say(shown, shown.isEmpty() ? words : words + u'\n' + shown);
         m_sinceHint.start();
     } else if (m_practice.practice.canHint()) {
-        const QString first = tr("First try: type a value, or mark your answer.");
+        const QString first = tr("Before the next hint type a value, or mark your answer.");
         m_practice.strip.say(first, first);
     }
     showWhat();

@@ -28,8 +28,8 @@ QPrintDialog QPushButton#properties { padding: 4px 6px; min-width: 76px; }
 QPushButton:hover, QPushButton:pressed { background: @accent; }
 QPushButton:default { border-color: @given; }
 QPushButton:focus { border: 2px solid @ink; padding: 3px 13px; }
-QCheckBox::indicator { width: 12px; height: 12px; border: 1px solid @construction; border-radius: 2px; background: @panel; }
-QCheckBox::indicator:checked { background: @given; border-color: @given; image: url(:/icons/tick-@tick.svg); }
+QCheckBox::indicator, QListWidget::indicator { width: 12px; height: 12px; border: 1px solid @construction; border-radius: 2px; background: @panel; }
+QCheckBox::indicator:checked, QListWidget::indicator:checked { background: @given; border-color: @given; image: url(:/icons/tick-@tick.svg); }
 QCheckBox::indicator:disabled { border-color: @hairline; }
 QCheckBox::indicator:checked:disabled { background: @hairline; }
 QCheckBox:focus { text-decoration: underline; }

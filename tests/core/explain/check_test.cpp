@@ -167,6 +167,32 @@ TEST(CheckByComponents, AgreesWithWhatIsRightAndWithNothingElse) {
     EXPECT_GT(ways, cases / 4);
 }
 
+/// Whatever figures and decimals are shown: an angle with more places than the components' figures carry too.
+TEST(Check, OfARightSolutionFindsNoSlipHoweverItIsRounded) {
+    constexpr std::uint64_t seed = 20261130;
+    constexpr int cases = 4000;
+    Dice dice(seed);
+    int told = 0;
+    for (int i = 0; i < cases; ++i) {
+        Sketch sketch = someQuestion(dice, i % kQuestionKinds);
+        sketch.figures = 1 + i / 7 % 6;
+        sketch.angleDecimals = i % 7;
+        const Solved solved = solve(sketch);
+        for (std::size_t answer = 0; answer < solved.solutions.size(); ++answer)
+            for (const Method method : {Method::triangle, Method::components}) {
+                ExplainOptions options;
+                options.method = method;
+                const std::string check = checkOf(sketch, options, answer);
+                EXPECT_FALSE(tellsOfASlip(check))
+                    << "seed " << seed << ", case " << i << ", figures " << sketch.figures << ", decimals "
+                    << sketch.angleDecimals << ":\n"
+                    << check;
+                ++told;
+            }
+    }
+    EXPECT_GT(told, cases);
+}
+
 /// Of a right solution nothing lies outside the estimate, and the check says so with numbers in every family.
 TEST(Check, ReturnsToTheEstimate) {
     constexpr std::uint64_t seed = 20261129;

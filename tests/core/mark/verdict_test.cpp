@@ -203,6 +203,34 @@ TEST(MarkVerdict, WhatFollowsWhereSensesAreSignedHasTheSignThatTheEquationGives)
         << "without the option no sense is told from the other";
 }
 
+/// By hand: P = 470 cos 30° ∓ √(240² − (470 sin 30°)²) = 358.30 and 455.76, θ_Q = −48.29° and −71.73°.
+TEST(MarkVerdict, OfTwoAnswersTheOrderInWhichThePairsAreWrittenSaysNothing) {
+    const Sketch two = sketch({force("P", kToFind, 30), force("Q", 240, kToFind)}, force("R", 470, 0));
+    MarkOptions options;
+    options.bothAnswers = true;
+    for (const std::vector<std::string>& answers :
+         {std::vector<std::string>{"P = 358; 456", "theta_Q = 48.3; 71.7"},
+          std::vector<std::string>{"P = 456; 358", "theta_Q = 71.7; 48.3"}}) {
+        const Marking marking = marked(two, answers, options);
+        int right = 0, axis = 0;
+        for (const MarkedQuantity& one : marking.quantities) {
+            right += one.name == "P" && one.verdict == Verdict::right ? 1 : 0;
+            axis += one.name == "theta_Q" && one.verdict == Verdict::axis ? 1 : 0;
+        }
+        EXPECT_EQ(right, 2) << toText(marking);
+        EXPECT_EQ(axis, 2) << toText(marking);
+    }
+}
+
+/// Python: P = 320 cos(θ_Q − 115°) …: θ_Q = −0.102° where P = 58.1 N; 0.1° is another direction, by any
+/// rounding.
+TEST(MarkVerdict, ALostSignIsNoRoundingNearZeroEither) {
+    const Sketch rod =
+        sketch({either(force("P", kToFind, 115)), force("Q", 320, kToFind)}, force("R", 300, 10));
+    EXPECT_EQ(verdictOf(marked(rod, {"P = 58.1", "theta_Q = -0.1"}), "theta_Q"), Verdict::right);
+    EXPECT_EQ(verdictOf(marked(rod, {"P = 58.1", "theta_Q = 0.1"}), "theta_Q"), Verdict::axis);
+}
+
 TEST(MarkVerdict, AnArrowDrawnAlongALineHasItsSense) {
     const Sketch held =
         balanced({either(force("A", kToFind, 145)), either(force("B", kToFind, 155)), force("W", 5, 270)});
