@@ -112,7 +112,26 @@ private:
         for (std::size_t s = 0; s < m_states.size(); ++s)
             for (std::size_t a = 0; a < std::max<std::size_t>(1, m_states[s].solved.solutions.size()); ++a)
                 out.table.rows.push_back(row({s, a}, vector, part));
+        if (part == CasePart::magnitude)
+            tellTurned(out.remarks, vector);
         return out;
+    }
+
+    /// Its line leaves the sense open, and in this case it acts in the other one than in the sketch as drawn.
+    bool isTurnedIn(const CaseAnswer& which, int vector) const {
+        const auto &drawn = m_states.front().solved.solutions, &own = m_states[which.state].solved.solutions;
+        return which.answer < drawn.size() && which.answer < own.size() &&
+               vectorIn(own[which.answer], vector).turned != vectorIn(drawn[which.answer], vector).turned;
+    }
+
+    void tellTurned(std::vector<Prose>& out, int vector) const {
+        for (std::size_t s = 0; s < m_states.size(); ++s)
+            for (std::size_t a = 0; a < m_states[s].solved.solutions.size(); ++a)
+                if (isTurnedIn({s, a}, vector))
+                    out.push_back(m_voice.say(
+                        SENTENCE("cases", "In {case} {name} acts in the other sense of its line than in the "
+                                          "sketch as drawn: what pulls in the one pushes in the other."),
+                        "case", nameOf({s, a}), "name", vectorName(vector)));
     }
 
     std::vector<Formula> row(const CaseAnswer& which, int vector, CasePart part) const {
@@ -123,7 +142,10 @@ private:
             return cells;
         }
         const SolvedForce& own = vectorIn(state.solved.solutions[which.answer], vector);
-        std::vector<Formula> cells{inWords(nameOf(which)), value(own, part)};
+        Formula shown = value(own, part);
+        if (part == CasePart::magnitude && isTurnedIn(which, vector))
+            shown = inWords(toText(m_voice.say(SENTENCE("cases", "{value}, other sense"), "value", shown)));
+        std::vector<Formula> cells{inWords(nameOf(which)), std::move(shown)};
         if (m_hasRanges)
             cells.push_back(inWords(rangeText(state, which.answer, vector, part)));
         cells.push_back(inWords(difference(which, own, vector, part)));
@@ -151,8 +173,9 @@ private:
         if (which.state == 0 || which.answer >= drawn.size())
             return kDash;
         const SolvedForce& base = vectorIn(drawn[which.answer], vector);
-        if (part == CasePart::magnitude)
-            return withMinusSigns(forceDifference(base.magnitude, own.magnitude, m_sketch));
+        if (part == CasePart::magnitude) // along the line, in the sense in which it is drawn
+            return withMinusSigns(forceDifference(
+                base.magnitude, own.turned == base.turned ? own.magnitude : -own.magnitude, m_sketch));
         return base.direction && own.direction
                    ? withMinusSigns(angleDifference(*base.direction, *own.direction, m_sketch))
                    : std::string(kDash);

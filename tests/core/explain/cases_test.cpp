@@ -215,6 +215,18 @@ TEST(CasesTold, SayWhereACaseHasNoAnswer) {
     expectIn("The case 'out of reach' has nothing that counts in the envelope. No answer", text);
 }
 
+/// W = 120 N down on bars at 20° and 110° from +x, at right angles: A = 120 sin 20° = 41.04 N; in the wind W
+/// acts at −60° and A = −120 sin 10° = −20.84 N, which pushes: 61.9 N less.
+TEST(CasesTold, SayWhereABarPushesThatPulledBefore) {
+    Force a = force("A", kToFind, 20), b = force("B", kToFind, 110);
+    a.lineOfActionOnly = b.lineOfActionOnly = true;
+    Sketch made = balanced({a, b, force("W", 120, -90)});
+    made.cases = {{"wind", {{"W", {}, degrees(-60)}}}};
+    const std::string text = all(casesTold(made, caseStates(made)));
+    expectIn("wind | 20.8 N, other sense | −61.9 N | ", text);
+    expectIn("In wind A acts in the other sense of its line than in the sketch as drawn", text);
+}
+
 TEST(CasesTold, NeverGiveAValueWithoutItsRangeWhereThereIsOne) {
     Sketch made = sketch({force("P", 10, 0), force("Q", 5, 0)});
     made.cases = {{"more", {{"P", size(20, plusMinus(2)), {}}}}};
