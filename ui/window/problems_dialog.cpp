@@ -291,7 +291,7 @@ void ProblemsDialog::finish() {
 
 void ProblemsDialog::showAtWork(bool on) {
     m_progress->setValue(0);
-    m_progress->setEnabled(on);
+    m_progress->setVisible(on);
     m_make->setEnabled(!on);
     for (QWidget* widget : std::initializer_list<QWidget*>{
              m_source, m_sources, m_task, m_level, m_form, m_paper, m_figures, m_count, m_seed, m_roster,

@@ -17,6 +17,7 @@ class QFormLayout;
 class QLabel;
 class QLineEdit;
 class QListWidget;
+class QHBoxLayout;
 class QProgressBar;
 class QPushButton;
 class QScrollArea;
@@ -82,6 +83,7 @@ private:
     QCheckBox *m_solutions, *m_grid;
     QLabel *m_levelWords, *m_fault;
     QProgressBar* m_progress;
+    QHBoxLayout* m_where = nullptr; ///< the new folder's row
     QPushButton *m_make, *m_cancel, *m_chooseRoster, *m_chooseFolder;
     PagePreview* m_preview;
     QTimer m_timer, m_soon;

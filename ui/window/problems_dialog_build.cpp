@@ -97,6 +97,18 @@ void ProblemsDialog::buildSource(QFormLayout* rows) {
     rows->addRow(QString(), m_sources);
 }
 
+namespace {
+
+int widestLabel(const QFormLayout& rows) {
+    int widest = 0;
+    for (int row = 0; row < rows.rowCount(); ++row)
+        if (const QLayoutItem* label = rows.itemAt(row, QFormLayout::LabelRole))
+            widest = std::max(widest, label->sizeHint().width());
+    return widest;
+}
+
+} // namespace
+
 void ProblemsDialog::buildChoices(QFormLayout* rows) {
     m_task->addItem(tr("Questions"), QStringLiteral("questions"));
     m_task->addItem(tr("Solutions to fill in, line by line more"), QStringLiteral("faded"));
@@ -146,7 +158,13 @@ void ProblemsDialog::buildChoices(QFormLayout* rows) {
     add(tr("F&igures"), m_figures);
     rows->addRow(QString(), m_solutions);
     rows->addRow(QString(), m_grid);
-    add(tr("New f&older"), m_folder, withButton(m_folder, m_chooseFolder));
+    auto* label = new QLabel(tr("New f&older")); // in sight, however far the rest is scrolled
+    label->setBuddy(m_folder);
+    label->setMinimumWidth(widestLabel(*rows));
+    m_where = new QHBoxLayout;
+    m_where->setSpacing(rows->horizontalSpacing());
+    m_where->addWidget(label);
+    m_where->addLayout(withButton(m_folder, m_chooseFolder), 1);
 }
 
 /// What is chosen, which scrolls on a screen that is too low for it.
@@ -186,6 +204,7 @@ void ProblemsDialog::build() {
     auto* left = new QVBoxLayout;
     QScrollArea* area = scrolled(choices);
     left->addWidget(area, 1);
+    left->addLayout(m_where);
     left->addWidget(m_fault);
     left->addWidget(m_progress);
     left->addWidget(buttons);
