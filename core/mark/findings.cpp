@@ -290,7 +290,10 @@ std::vector<Fitting> Findings::find(const std::vector<Given>& givens) const {
         if (isNew)
             at->second = covered(givens, one.explained, withPairs);
         one.covered = at->second;
-        one.isStrong = one.contradicted == 0 && one.covered < kMostCovered;
+        // the right digits with the other sign are no accident
+        const bool isSense = m_alternatives.slip(m_alternatives.at(one.slips.front().first)).forms ==
+                             answer_forms::senseTurned;
+        one.isStrong = one.contradicted == 0 && (one.covered < kMostCovered || isSense);
     };
     std::erase_if(fittings, [&](Fitting& one) {
         if (one.slips.front().second)

@@ -201,7 +201,7 @@ TEST_F(PracticeWindow, AHintWaitsForAnEntryAndTheLastOneMakesAnExampleOfTheQuest
     EXPECT_EQ(hints().toStdString(), "Angle between the tails. Which relation gives this line, and why?");
     EXPECT_TRUE(child<QLabel>(*window, "practiceSaid")->accessibleName().startsWith(QStringLiteral("Angle")));
     trigger("practiceHint");
-    EXPECT_EQ(said(), QStringLiteral("First try: type a value, or mark your answer."));
+    EXPECT_EQ(said(), QStringLiteral("Before the next hint type a value, or mark your answer."));
     EXPECT_FALSE(hints().contains(u'='));
     type("R", "no idea");
     trigger("practiceHint");
@@ -240,6 +240,8 @@ TEST_F(PracticeWindow, ASlipIsRecordedAndTheNextQuestionIsAimedAtIt) {
     EXPECT_TRUE(went.contains(QStringLiteral("One question: 1 not right at once."))) << went.toStdString();
     EXPECT_TRUE(went.contains(QStringLiteral("Slips that are left:\n  supplement in the law of cosines")))
         << went.toStdString();
+    answer().showSlip(true); // to look is no try
+    answer().showSlip(false);
     give("326", "14.9"); // put right: the first answer counts
     const QString tried = summaryWords();
     EXPECT_TRUE(tried.contains(QStringLiteral("One question: 1 not right at once."))) << tried.toStdString();

@@ -87,7 +87,7 @@ TEST(SpokenAnswer, AScreenReaderHearsTheVerdictAndNotTheAnswer) {
     ASSERT_TRUE(key(QStringLiteral("Return")));
     const auto verdict = [&] {
         for (const QString& one : hearing.heard())
-            if (one.contains(QStringLiteral("Not all of it is right yet.")))
+            if (one.contains(QStringLiteral("It is not right yet.")))
                 return one;
         return QString();
     };
