@@ -72,11 +72,16 @@ TEST_F(ProblemsWindow, OpensWithinTheScreenAndItsChoicesScroll) {
     EXPECT_LE(dialog.height(), dialog.screen()->availableSize().height());
     dialog.resize(dialog.width(), 470); // 1920x1080 at twice the scale has 540
     EXPECT_LE(dialog.height(), 476);
-    auto* last = child<QLineEdit>(dialog, "problemsFolder");
+    auto* last = child<QCheckBox>(dialog, "problemsGrid");
     auto* area = child<QScrollArea>(dialog, "problemsChoices");
     area->ensureWidgetVisible(last);
     EXPECT_TRUE(area->viewport()->rect().contains(last->mapTo(area->viewport(), last->rect().center())));
     EXPECT_TRUE(child<QPushButton>(dialog, "problemsMake")->isVisible());
+    const auto* where = child<QLineEdit>(dialog, "problemsFolder"); // in sight without being scrolled to
+    EXPECT_FALSE(area->isAncestorOf(where));
+    EXPECT_TRUE(dialog.rect().contains(where->mapTo(&dialog, where->rect().center())));
+    EXPECT_GE(where->mapTo(&dialog, QPoint(0, 0)).y(), area->mapTo(&dialog, area->rect().bottomLeft()).y());
+    EXPECT_FALSE(child<QProgressBar>(dialog, "problemsProgress")->isVisible()) << "nothing is made yet";
 }
 
 TEST_F(ProblemsWindow, OneThatIsCancelledLeavesNothing) {
