@@ -16,18 +16,32 @@ void nameDocument(QPdfWriter& writer, const QString& title) {
 #endif
 }
 
-void settleDate(QByteArray& pdf) {
-    // Qt: "/CreationDate (D:20261129152629+00'00')"; the dictionary that has it stands behind all pages.
-    const QByteArray key = "/CreationDate (D:";
-    const qsizetype begin = pdf.lastIndexOf(key), end = begin < 0 ? -1 : pdf.indexOf(')', begin);
-    if (end < 0)
+namespace {
+
+/// A date behind `key`, up to `end`: where there is a time that stands there, else blanks do.
+void settle(QByteArray& pdf, const QByteArray& key, char end, const QByteArray& date) {
+    const qsizetype begin = pdf.lastIndexOf(key),
+                    behind = begin < 0 ? -1 : pdf.indexOf(end, begin + key.size());
+    if (behind < 0)
         return;
-    const auto time = sourceDate();
-    const QByteArray date =
-        time ? key + time->toString(QStringLiteral("yyyyMMddHHmmss")).toLatin1() + "Z)" : QByteArray();
-    const qsizetype length = end + 1 - begin;
+    const qsizetype length = behind + 1 - begin;
+    const QByteArray settled = date.isEmpty() ? QByteArray() : key + date + end;
     pdf.replace(begin, length,
-                date.size() <= length ? date.leftJustified(length, ' ') : QByteArray(length, ' '));
+                settled.size() <= length ? settled.leftJustified(length, ' ') : QByteArray(length, ' '));
+}
+
+} // namespace
+
+void settleDate(QByteArray& pdf) {
+    const auto time = sourceDate();
+    const auto written = [&](const char* form) {
+        return time ? time->toString(QLatin1String(form)).toLatin1() : QByteArray();
+    };
+    // Qt 6.4: "/CreationDate (D:20261129152629+00'00')"; Qt 6.8 has a second one, and the same in XMP.
+    for (const char* key : {"/CreationDate (D:", "/ModDate (D:"})
+        settle(pdf, key, ')', written("yyyyMMddHHmmss'Z'"));
+    for (const char* key : {"xmp:CreateDate=\"", "xmp:ModifyDate=\"", "xmp:MetadataDate=\""})
+        settle(pdf, key, '"', written("yyyy-MM-ddTHH:mm:ss'+00:00'"));
 }
 
 } // namespace tailpoint
