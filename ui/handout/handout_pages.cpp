@@ -221,14 +221,20 @@ void HandoutPages::paintFoot(PagePainter& page, int index) const {
     const QString code = codes.join(QStringLiteral("  "));
     page.words({m_left, y}, code, bold, printTheme().ink);
     const double taken = code.isEmpty() ? 0 : advanceOf(bold, code) + 14 * unit;
-    QString number = QStringLiteral("%1 / %2").arg(index + 1).arg(count());
-    if (!m_foot.right.isEmpty())
-        number = count() > 1 ? m_foot.right + QStringLiteral(" \u00B7 ") + number : m_foot.right;
-    const double width = advanceOf(font, number), room = m_width - 2 * m_left - width - taken - 20 * unit;
-    page.words({m_width - m_left - width, y}, number, font, printTheme().quietInk);
-    if (!m_foot.left.isEmpty() && room > 0)
-        page.words({m_left + taken, y}, QFontMetricsF(font).elidedText(m_foot.left, Qt::ElideRight, room),
-                   font, printTheme().quietInk);
+    QString number;
+    if (count() > 1 || m_foot.right.isEmpty())
+        number = (m_foot.right.isEmpty() ? QStringLiteral("%1 / %2") : QStringLiteral(" \u00B7 %1 / %2"))
+                     .arg(index + 1)
+                     .arg(count());
+    const double width = advanceOf(font, m_foot.right) + advanceOf(font, number),
+                 room = m_width - 2 * m_left - width - taken - 20 * unit;
+    page.words({m_width - m_left - width, y}, m_foot.right + number, font, printTheme().quietInk);
+    if (m_foot.left.isEmpty() || room <= 0)
+        return;
+    const bool fits = advanceOf(font, m_foot.left) <= room; // to shorten a text is dear
+    page.words({m_left + taken, y},
+               fits ? m_foot.left : QFontMetricsF(font).elidedText(m_foot.left, Qt::ElideRight, room), font,
+               printTheme().quietInk);
 }
 
 bool paintHandout(QPagedPaintDevice& device, const Result& result, const HandoutChoice& choice) {

@@ -54,7 +54,7 @@ void PagePainter::words(QPointF baseline, const QString& text, const QFont& font
 void PagePainter::setting(const Setting& setting, QPointF baseline, const QColor& ink) {
     setInk(ink);
     for (const Setting::Text& text : setting.texts)
-        m_words.add(baseline + text.at, text.text, text.font);
+        m_words.add(baseline + text.at, text.text, *text.font);
     for (const Setting::Shape& shape : setting.shapes) {
         const QPainterPath path = shape.path.translated(baseline);
         if (shape.width > 0)

@@ -81,10 +81,10 @@ double LectureColumn::leastCapital() const {
     double least = QFontMetricsF(m_titleFont).tightBoundingRect(QStringLiteral("E")).height();
     for (const Block& block : m_blocks)
         for (const Setting::Text& text : block.setting.texts) {
-            auto capital = capitals.constFind(text.font);
+            auto capital = capitals.constFind(*text.font);
             if (capital == capitals.constEnd())
-                capital = capitals.insert(text.font, capitalOf(text.font));
-            least = std::min(least, text.font.pointSizeF() * logicalDpiY() / 72 * *capital);
+                capital = capitals.insert(*text.font, capitalOf(*text.font));
+            least = std::min(least, text.font->pointSizeF() * logicalDpiY() / 72 * *capital);
         }
     return least;
 }

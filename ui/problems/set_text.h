@@ -3,6 +3,7 @@
 #pragma once
 
 #include "ui/handout/handout_blocks.h"
+#include "ui/render/fonts.h"
 
 #include <QFontMetricsF>
 #include <algorithm>
@@ -18,15 +19,18 @@ inline Setting textOf(const QString& text, double points, int weight = QFont::No
     const QFont font = handoutFont(points, weight);
     const QFontMetricsF metrics(font);
     Setting out;
-    out.width = metrics.horizontalAdvance(text);
+    out.width = advanceOf(font, text);
     out.ascent = metrics.ascent();
     out.descent = metrics.descent();
-    out.texts.push_back({{0, 0}, text, font});
+    out.texts.push_back({{0, 0}, text, std::make_shared<const QFont>(font)});
     return out;
 }
 
 /// The same cut short with an ellipsis where it would be wider than `room`.
 inline Setting elided(const QString& text, double points, int weight, double room) {
+    Setting whole = textOf(text, points, weight);
+    if (whole.width <= room)
+        return whole;
     const QFontMetricsF metrics(handoutFont(points, weight));
     return textOf(metrics.elidedText(text, Qt::ElideRight, std::max(0.0, room)), points, weight);
 }

@@ -155,11 +155,6 @@ SheetHtml::Part SheetHtml::part(std::size_t index, const TaskOnPage& task) const
             keyHtml(variant, place, task, m_look.solutions, index)};
 }
 
-void SheetHtml::add(std::size_t, Part part) {
-    m_pages += part.sheet;
-    m_key += part.key;
-}
-
 std::vector<std::pair<QString, QByteArray>> SheetHtml::files() {
     constexpr std::string_view end = "</body>\n</html>\n";
     std::vector<std::pair<QString, QByteArray>> all;

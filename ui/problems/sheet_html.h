@@ -17,7 +17,10 @@ public:
         std::string sheet, key;
     };
     Part part(std::size_t problem, const TaskOnPage& task) const;
-    void add(std::size_t problem, Part part);
+    void addQuestion(std::size_t, Part& part) { m_pages += part.sheet; }
+    void addKey(std::size_t, Part& part) { m_key += part.key; }
+    void endQuestions() {}
+    void endKey() {}
     std::vector<std::pair<QString, QByteArray>> files();
 
 private:

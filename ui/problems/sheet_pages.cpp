@@ -53,62 +53,6 @@ QByteArray GrowingPdf::take() {
     return m_isSound ? std::exchange(m_bytes, {}) : QByteArray();
 }
 
-PaintedApart::PaintedApart(const QString& title, QPageSize::PageSizeId paper)
-    : m_thread([this, title, paper] { paint(title, paper); }) {}
-
-PaintedApart::~PaintedApart() {
-    end();
-}
-
-void PaintedApart::paint(const QString& title, QPageSize::PageSizeId paper) {
-    GrowingPdf pdf(title, paper);
-    std::unique_lock lock(m_mutex);
-    while (true) {
-        m_changed.wait(lock, [this] { return m_isEnding || !m_waiting.empty(); });
-        if (m_waiting.empty())
-            break;
-        auto pages = std::move(m_waiting.front());
-        m_waiting.pop_front();
-        auto spent = std::exchange(m_spent, {});
-        m_changed.notify_all();
-        lock.unlock();
-        pdf.add(*pages);
-        pages.reset();
-        spent.clear();
-        lock.lock();
-    }
-    m_bytes = pdf.take();
-}
-
-void PaintedApart::add(std::unique_ptr<HandoutPages> pages) {
-    constexpr std::size_t most = 16;
-    std::unique_lock lock(m_mutex);
-    m_changed.wait(lock, [this] { return m_waiting.size() < most; });
-    m_waiting.push_back(std::move(pages));
-    m_changed.notify_all();
-}
-
-void PaintedApart::letGo(std::unique_ptr<HandoutPages> pages) {
-    const std::lock_guard lock(m_mutex);
-    m_spent.push_back(std::move(pages));
-}
-
-void PaintedApart::end() {
-    if (!m_thread.joinable())
-        return;
-    {
-        const std::lock_guard lock(m_mutex);
-        m_isEnding = true;
-    }
-    m_changed.notify_all();
-    m_thread.join();
-}
-
-QByteArray PaintedApart::take() {
-    end();
-    return std::exchange(m_bytes, {});
-}
-
 ProblemPlace placeOf(const ProblemSheet& sheet, std::size_t problem, const QString& title) {
     const SheetVariant& variant = sheet.variants[problem];
     return {title, QString::fromStdString(variant.who), variant.place, sheet.request.count};
@@ -116,9 +60,7 @@ ProblemPlace placeOf(const ProblemSheet& sheet, std::size_t problem, const QStri
 
 SheetPdf::SheetPdf(const ProblemSheet& sheet, const SheetLook& look)
     : m_sheet(sheet), m_look(look), m_title(titleOf(sheet)),
-      m_paper(QPageSize(look.paper).size(QPageSize::Point)), m_width(HandoutPages::columnWidth(m_paper)),
-      m_pages(std::make_unique<PaintedApart>(m_title, look.paper)),
-      m_key(std::make_unique<GrowingPdf>(QStringLiteral("Key \u00B7 ") + m_title, look.paper)) {}
+      m_paper(QPageSize(look.paper).size(QPageSize::Point)), m_width(HandoutPages::columnWidth(m_paper)) {}
 
 bool SheetPdf::beginsStudent(std::size_t problem) const {
     const SheetVariant& variant = m_sheet.variants[problem];
@@ -170,21 +112,38 @@ void SheetPdf::addSolution(Part& part, const Problem& problem, const HandoutPage
                                               m_paper, foot);
 }
 
-void SheetPdf::add(std::size_t, Part part) {
-    m_pages->add(std::move(part.sheet));
-    if (part.key) {
+void SheetPdf::addQuestion(std::size_t, Part& part) {
+    if (!m_pages)
+        m_pages = std::make_unique<GrowingPdf>(m_title, m_look.paper);
+    m_pages->add(*part.sheet);
+}
+
+void SheetPdf::addKey(std::size_t, Part& part) {
+    if (!m_key)
+        m_key = std::make_unique<GrowingPdf>(QStringLiteral("Key \u00B7 ") + m_title, m_look.paper);
+    if (part.key)
         m_key->add(*part.key);
-        m_pages->letGo(std::move(part.key));
-    }
     addGroups(m_entries, std::move(part.entry));
 }
 
-std::vector<std::pair<QString, QByteArray>> SheetPdf::files() {
+void SheetPdf::endQuestions() {
+    if (const auto pdf = std::exchange(m_pages, nullptr))
+        m_pageBytes = pdf->take();
+}
+
+void SheetPdf::endKey() {
+    const auto pdf = std::exchange(m_key, nullptr);
+    if (!pdf)
+        return;
     if (!m_entries.empty())
-        m_key->add(HandoutPages(std::exchange(m_entries, {}), {}, m_paper, {QStringLiteral("Key"), m_title}));
+        pdf->add(HandoutPages(std::exchange(m_entries, {}), {}, m_paper, {QStringLiteral("Key"), m_title}));
+    m_keyBytes = pdf->take();
+}
+
+std::vector<std::pair<QString, QByteArray>> SheetPdf::files() {
     std::vector<std::pair<QString, QByteArray>> all;
-    all.emplace_back(QStringLiteral("sheet.pdf"), m_pages->take());
-    all.emplace_back(QStringLiteral("key.pdf"), m_key->take());
+    all.emplace_back(QStringLiteral("sheet.pdf"), std::move(m_pageBytes));
+    all.emplace_back(QStringLiteral("key.pdf"), std::move(m_keyBytes));
     return all;
 }
 

@@ -8,16 +8,12 @@
 #include <QBuffer>
 #include <QPainter>
 #include <QPdfWriter>
-#include <condition_variable>
-#include <deque>
 #include <memory>
-#include <mutex>
-#include <thread>
 #include <vector>
 
 namespace tailpoint {
 
-/// A PDF that grows page by page.
+/// A PDF that grows page by page, on one thread from its beginning to its end.
 class GrowingPdf {
 public:
     GrowingPdf(const QString& title, QPageSize::PageSizeId paper);
@@ -33,29 +29,6 @@ private:
     bool m_isFresh = true, m_isSound = true;
 };
 
-/// A PDF that is painted on a thread of its own, in the order in which pages are added.
-class PaintedApart {
-public:
-    PaintedApart(const QString& title, QPageSize::PageSizeId paper);
-    ~PaintedApart();
-    /// Waits where many wait already.
-    void add(std::unique_ptr<HandoutPages> pages);
-    /// Lets pages go that another has painted: taking them apart is work too.
-    void letGo(std::unique_ptr<HandoutPages> pages);
-    QByteArray take(); ///< as GrowingPdf
-private:
-    void paint(const QString& title, QPageSize::PageSizeId paper);
-    void end();
-
-    std::mutex m_mutex;
-    std::condition_variable m_changed;
-    std::deque<std::unique_ptr<HandoutPages>> m_waiting;
-    std::vector<std::unique_ptr<HandoutPages>> m_spent;
-    bool m_isEnding = false;
-    QByteArray m_bytes;
-    std::thread m_thread;
-};
-
 /// See writePages() (write_sheet.cpp). `sheet` outlives it.
 class SheetPdf {
 public:
@@ -66,7 +39,10 @@ public:
         std::vector<HandoutPages::Kept> entry;    ///< of the key, without
     };
     Part part(std::size_t problem, const TaskOnPage& task) const;
-    void add(std::size_t problem, Part part);
+    void addQuestion(std::size_t problem, Part& part);
+    void addKey(std::size_t problem, Part& part);
+    void endQuestions();
+    void endKey();
     std::vector<std::pair<QString, QByteArray>> files();
 
 private:
@@ -80,9 +56,9 @@ private:
     SheetLook m_look;
     QString m_title;
     QSizeF m_paper;
-    double m_width;                        ///< of the column, layout units
-    std::unique_ptr<PaintedApart> m_pages; ///< beside the key, which is the most to paint
-    std::unique_ptr<GrowingPdf> m_key;
+    double m_width;                             ///< of the column, layout units
+    std::unique_ptr<GrowingPdf> m_pages, m_key; ///< made by the first that is added
+    QByteArray m_pageBytes, m_keyBytes;
     std::vector<HandoutPages::Kept> m_entries;
 };
 

@@ -39,19 +39,51 @@ std::optional<FileError> writeSketchOf(const ProblemSheet& sheet, std::size_t in
     return folder.write(QString::fromStdString(sketchName(index)), sketchFile(sheet.variants[index].problem));
 }
 
+/// What is made of one problem.
+template <class Pages>
+struct MadeOfOne {
+    typename Pages::Part part;
+    std::optional<FileError> error;
+};
+
+/// Takes over the questions. Nothing is left of a sheet that has a fault, so that none is looked for here.
+template <class Pages>
+struct Questions {
+    Pages& pages;
+    bool operator()(std::size_t i, MadeOfOne<Pages>& made) const {
+        if (!made.error)
+            pages.addQuestion(i, made.part);
+        return !made.error;
+    }
+    void end() const { pages.endQuestions(); }
+};
+
+/// Takes over the key, which is the most to do; here the first fault is told.
+template <class Pages>
+struct Key {
+    Pages& pages;
+    SheetWork& work;
+    std::optional<FileError>& failed;
+    bool operator()(std::size_t i, MadeOfOne<Pages>& made) const {
+        failed = made.error;
+        if (failed)
+            return false;
+        pages.addKey(i, made.part);
+        ++work.done;
+        return true;
+    }
+    void end() const { pages.endKey(); }
+};
+
 /// Writes a sheet and its key problem by problem, whatever their form. `Pages` lays out a problem (part(), on
-/// any thread), takes it over (add(), in order), and has the files in the end. All that a problem needs is
-/// made beside the painting of others, which is the longest of all.
+/// any thread), takes over what is of the question and what is of the key (each in order, on a thread of its
+/// own, the last that it hears is its end), and has the files after that.
 template <class Pages>
 std::optional<FileError> writePages(Pages pages, ProblemSheet& sheet, const NewFolder& folder,
                                     SheetWork& work) {
-    struct Made {
-        typename Pages::Part part;
-        std::optional<FileError> error;
-    };
-    std::optional<FileError> failed;
     const auto isCancelled = [&] { return work.isCancelled.load(); };
     const auto make = [&](std::size_t i) {
+        using Made = MadeOfOne<Pages>;
         if (!completed(sheet, i, isCancelled))
             return Made{{}, tooFew(sheet.variants.size(), i)};
         const TaskOnPage task = taskOf(sheet, i);
@@ -59,16 +91,9 @@ std::optional<FileError> writePages(Pages pages, ProblemSheet& sheet, const NewF
             return Made{{}, noSlip(sheet, i)};
         return Made{pages.part(i, task), writeSketchOf(sheet, i, folder)};
     };
-    const bool isWhole =
-        madeInOrder(sheet.variants.size(), work.isCancelled, make, [&](std::size_t i, Made made) {
-            failed = std::move(made.error);
-            if (failed)
-                return false;
-            pages.add(i, std::move(made.part));
-            ++work.done;
-            return true;
-        });
-    if (!isWhole)
+    std::optional<FileError> failed;
+    if (!madeInOrder(sheet.variants.size(), work.isCancelled, make, Key<Pages>{pages, work, failed},
+                     Questions<Pages>{pages}))
         return failed;
     for (const auto& [name, bytes] : pages.files()) {
         if (bytes.isEmpty())

@@ -11,9 +11,11 @@
 #include <QRawFont>
 #include <array>
 #include <map>
+#include <memory>
 #include <optional>
 #include <string>
 #include <unordered_map>
+#include <vector>
 
 namespace tailpoint {
 
@@ -36,6 +38,9 @@ struct RunExtent : TextExtent {
     double before = 0, after = 0;
 };
 
+/// A QFont can't be moved, and a text is moved on every way up from a letter to a page.
+using SharedFont = std::shared_ptr<const QFont>;
+
 /// Qt 6.4 rounds every font to whole pixels. So each face is kept at one size, and the painter is scaled: the
 /// drawn width is the measured one at every zoom.
 class FontShelf {
@@ -43,7 +48,7 @@ public:
     static constexpr int kSize = 64; ///< pixels
     const QFont& font(const Run& run, Face face);
     /// In this size.
-    const QFont& font(const Run& run, Face face, double pointSize);
+    const SharedFont& font(const Run& run, Face face, double pointSize);
     /// Of a run at size 1.
     const RunExtent& extent(const Run& run, Face face);
     /// One for each thread that paints or measures.
@@ -52,7 +57,7 @@ public:
 private:
     RunExtent measured(const Run& run, Face face);
     std::array<std::optional<QFont>, 8> m_fonts;
-    std::map<std::pair<unsigned, double>, QFont> m_sized;
+    std::map<std::pair<unsigned, double>, SharedFont> m_sized;
     std::unordered_map<std::string, RunExtent> m_extents;
     std::string m_key;
 };
@@ -89,8 +94,8 @@ private:
     QPainter& m_painter;
     bool m_isPdf, m_isWhole;
     QRawFont m_font; ///< of what is not drawn yet
-    QList<quint32> m_indexes;
-    QList<QPointF> m_positions;
+    std::vector<quint32> m_indexes;
+    std::vector<QPointF> m_positions;
 };
 
 /// One such text.

@@ -8,6 +8,8 @@
 
 #include <QFontMetricsF>
 #include <algorithm>
+#include <iterator>
+#include <utility>
 
 namespace tailpoint {
 
@@ -88,8 +90,8 @@ Setting Typesetter::text(const QString& string, bool italic, bool bold) const {
     Run run;
     run.italic = italic;
     run.bold = bold;
-    const QFont& font = FontShelf::ofThread().font(run, Face::serif, m_em * 72 / m_size.dotsPerInch);
-    out.width = advanceOf(font, string);
+    const SharedFont& font = FontShelf::ofThread().font(run, Face::serif, m_em * 72 / m_size.dotsPerInch);
+    out.width = advanceOf(*font, string);
     if (italic) // a slanted letter leans over its advance
         out.width += 0.04 * m_em;
     out.texts.push_back({{0, 0}, string, font});
@@ -100,8 +102,8 @@ Setting Typesetter::sign(Relation relation) const {
     return text(fromView(signOf(relation)));
 }
 
-void Typesetter::append(Setting& out, const Setting& more, double space) const {
-    out.add(more, {out.width + space * m_em, 0});
+void Typesetter::append(Setting& out, Setting more, double space) const {
+    out.add(std::move(more), {out.width + space * m_em, 0});
 }
 
 double Typesetter::scriptPart() const {
@@ -119,7 +121,7 @@ double Typesetter::drop() const {
 
 Setting Typesetter::part(const Formula& parent, std::size_t index) const {
     Setting inner = set(parent.parts[index]);
-    return isFenced(parent, index) ? parentheses(inner) : inner;
+    return isFenced(parent, index) ? parentheses(std::move(inner)) : inner;
 }
 
 Setting Typesetter::negative(const Formula& f) const {
@@ -236,13 +238,13 @@ Setting Typesetter::fraction(const Formula& f) const {
     return over(inner.set(f.parts[0]), inner.set(f.parts[1]));
 }
 
-Setting Typesetter::over(const Setting& above, const Setting& below) const {
+Setting Typesetter::over(Setting above, Setting below) const {
     Setting out;
     const double wide = std::max(above.width, below.width) + 0.24 * m_em;
     const double bar = -kAxis * m_em;
     out.width = wide;
-    out.add(above, {(wide - above.width) / 2, bar - kGap * m_em - above.descent});
-    out.add(below, {(wide - below.width) / 2, bar + kGap * m_em + below.ascent});
+    out.add(std::move(above), {(wide - above.width) / 2, bar - kGap * m_em - above.descent});
+    out.add(std::move(below), {(wide - below.width) / 2, bar + kGap * m_em + below.ascent});
     addRule(out, {0.04 * m_em, bar - kRule * m_em / 2, wide - 0.08 * m_em, kRule * m_em});
     return out;
 }
@@ -307,21 +309,22 @@ QPainterPath Typesetter::crescent(double top, double bottom, double bulge) const
     return path;
 }
 
-Setting Typesetter::parentheses(const Setting& inner) const {
+Setting Typesetter::parentheses(Setting inner) const {
     Setting out;
     if (inner.height() <= kTall * m_em) {
         out = text(QStringLiteral("("));
-        append(out, inner);
+        append(out, std::move(inner));
         append(out, text(QStringLiteral(")")));
         return out;
     }
     const double bulge = 0.16 * m_em, side = 0.3 * m_em;
-    out.add(inner, {side, 0});
     QPainterPath open = crescent(-inner.ascent, inner.descent, bulge);
     QPainterPath close = crescent(-inner.ascent, inner.descent, -bulge);
     open.translate(side - 0.06 * m_em, 0);
     close.translate(side + inner.width + 0.06 * m_em, 0);
-    out.width = inner.width + 2 * side;
+    const double width = inner.width + 2 * side;
+    out.add(std::move(inner), {side, 0});
+    out.width = width;
     out.shapes.push_back({open, 0});
     out.shapes.push_back({close, 0});
     return out;
@@ -336,20 +339,46 @@ Setting Typesetter::bars(const Setting& inner) const {
     return out;
 }
 
+namespace {
+
+template <class One>
+void moveBehind(std::vector<One>& all, std::vector<One>& more) {
+    if (all.empty())
+        all = std::move(more);
+    else
+        all.insert(all.end(), std::make_move_iterator(more.begin()), std::make_move_iterator(more.end()));
+}
+
+} // namespace
+
 void Setting::add(const Setting& other, QPointF at) {
     for (const Text& item : other.texts)
         texts.push_back({item.at + at, item.text, item.font});
     for (const Shape& shape : other.shapes)
         shapes.push_back({shape.path.translated(at), shape.width});
-    width = std::max(width, at.x() + other.width);
-    ascent = std::max(ascent, other.ascent - at.y());
-    descent = std::max(descent, other.descent + at.y());
+    grow(other, at);
+}
+
+void Setting::add(Setting&& other, QPointF at) {
+    for (Text& item : other.texts)
+        item.at += at;
+    for (Shape& shape : other.shapes)
+        shape.path.translate(at);
+    moveBehind(texts, other.texts);
+    moveBehind(shapes, other.shapes);
+    grow(other, at);
+}
+
+void Setting::grow(const Setting& by, QPointF at) {
+    width = std::max(width, at.x() + by.width);
+    ascent = std::max(ascent, by.ascent - at.y());
+    descent = std::max(descent, by.descent + at.y());
 }
 
 void Setting::paint(QPainter& painter, QPointF baseline) const {
     const QColor ink = painter.pen().color();
     for (const Text& item : texts)
-        drawWords(painter, baseline + item.at, item.text, item.font);
+        drawWords(painter, baseline + item.at, item.text, *item.font);
     if (shapes.empty())
         return;
     painter.save();

@@ -4,8 +4,8 @@
 #pragma once
 
 #include "core/explain/explain.h"
+#include "ui/render/fonts.h"
 
-#include <QFont>
 #include <QPainter>
 #include <QPainterPath>
 #include <QString>
@@ -26,7 +26,7 @@ struct Setting {
     struct Text {
         QPointF at; ///< of the baseline
         QString text;
-        QFont font;
+        SharedFont font;
     };
     struct Shape {
         QPainterPath path;
@@ -40,9 +40,13 @@ struct Setting {
     bool isEmpty() const { return texts.empty() && shapes.empty(); }
     /// Places `other` with its baseline's left end at `at`, and grows to hold it.
     void add(const Setting& other, QPointF at);
+    void add(Setting&& other, QPointF at);
 
     /// In the painter's pen colour.
     void paint(QPainter& painter, QPointF baseline) const;
+
+private:
+    void grow(const Setting& by, QPointF at);
 };
 
 /// Needs a QGuiApplication.
@@ -57,8 +61,8 @@ Setting setWorking(const Working& working, TypeSize size, double width);
 std::vector<Setting> setWorkingByLine(const Working& working, TypeSize size, double width,
                                       bool* broken = nullptr);
 
-/// What is set in several rows, row by row, each to be put right under the one before; what reaches over a gap
-/// (a root, a fraction) stays whole.
+/// What is set in several rows, row by row, each to be put right under the one before; what reaches over a
+/// gap (a root, a fraction) stays whole.
 std::vector<Setting> rowsOf(const Setting& setting);
 
 /// A paragraph filled to `width`, words in `words`, formulas in the serif of the figure. `lineHeight` in ems

@@ -5,6 +5,7 @@
 
 #include <QFontMetricsF>
 #include <algorithm>
+#include <utility>
 
 namespace tailpoint {
 
@@ -36,42 +37,44 @@ double widest(const std::vector<Setting>& pieces) {
 class Stack {
 public:
     explicit Stack(double leading) : m_leading(leading) {}
-    void add(const Setting& row, double x = 0) {
-        if (m_any)
+    void add(Setting row, double x = 0) {
+        if (!m_rows.empty())
             m_baseline += m_descent + m_leading + row.ascent;
-        m_out.add(row, {x, m_baseline});
-        m_rows.emplace_back().add(row, {x, 0});
         m_descent = row.descent;
-        m_any = true;
+        m_baselines.push_back(m_baseline);
+        m_rows.emplace_back().add(std::move(row), {x, 0});
     }
-    Setting take() { return std::move(m_out); }
+    Setting take() {
+        Setting out;
+        for (std::size_t i = 0; i < m_rows.size(); ++i)
+            out.add(std::move(m_rows[i]), {0, m_baselines[i]});
+        return out;
+    }
     std::vector<Setting> takeRows() { return std::move(m_rows); }
 
 private:
-    Setting m_out;
     std::vector<Setting> m_rows;
+    std::vector<double> m_baselines;
     double m_leading, m_baseline = 0, m_descent = 0;
-    bool m_any = false;
 };
 
-void addFilled(Stack& stack, const Typesetter& set, const Setting& head, const std::vector<Setting>& pieces,
+void addFilled(Stack& stack, const Typesetter& set, const Setting& head, std::vector<Setting> pieces,
                double indent, double width) {
     Setting row = head;
     bool fresh = true;
     double start = 0;
-    for (const Setting& piece : pieces) {
+    for (Setting& piece : pieces) {
         const double gap = fresh ? 0 : kTermGap * set.em();
         if (!fresh && start + row.width + gap + piece.width > width) {
-            stack.add(row, start);
-            row = Setting();
+            stack.add(std::exchange(row, {}), start);
             start = indent + set.em();
-            row.add(piece, {0, 0});
+            row.add(std::move(piece), {0, 0});
             continue;
         }
-        row.add(piece, {row.width + gap, 0});
+        row.add(std::move(piece), {row.width + gap, 0});
         fresh = false;
     }
-    stack.add(row, start);
+    stack.add(std::move(row), start);
 }
 
 /// "R =" of the given width, or "=" at its right.
@@ -91,9 +94,9 @@ Setting setLines(const Working& working, const Typesetter& set, double width, do
     bool first = true;
     for (const Formula* part : sidesOf(working)) {
         const Setting head = working.subject ? headOf(set, subject, first) : Setting();
-        const auto pieces = breakable(set, *part);
+        auto pieces = breakable(set, *part);
         needed = std::max(needed, head.width + widest(pieces) + (pieces.size() > 1 ? set.em() : 0));
-        addFilled(stack, set, head, pieces, head.width, width);
+        addFilled(stack, set, head, std::move(pieces), head.width, width);
         first = false;
     }
     return stack.take();
@@ -118,7 +121,7 @@ namespace {
 class Filler {
 public:
     Filler(const QFont& words, TypeSize size, double width, double lineHeight)
-        : m_font(words), m_metrics(words), m_set(size), m_width(width),
+        : m_font(std::make_shared<const QFont>(words)), m_metrics(words), m_set(size), m_width(width),
           m_space(m_metrics.horizontalAdvance(QLatin1Char(' '))) {
         constexpr double kAbove = 0.74; // of a line of its own height
         m_line.ascent = lineHeight > 0 ? std::min(kAbove * lineHeight * size.pixels, m_metrics.ascent())
@@ -163,17 +166,17 @@ private:
         Setting set;
         set.ascent = m_empty.ascent;
         set.descent = m_empty.descent;
-        set.width = advanceOf(m_font, string);
+        set.width = advanceOf(*m_font, string);
         set.texts.push_back({{0, 0}, string, m_font});
-        place(set);
+        place(std::move(set));
         m_isWord = m_cluster.texts.size() == 1 && m_cluster.shapes.empty();
     }
 
     /// Without a gap before it a piece clings to the one before ("R" and ","), across a break too.
-    void place(const Setting& piece) {
+    void place(Setting piece) {
         if (m_gap)
             settle();
-        m_cluster.add(piece, {m_cluster.width, 0});
+        m_cluster.add(std::move(piece), {m_cluster.width, 0});
         m_isWord = false;
         m_gap = false;
     }
@@ -183,13 +186,12 @@ private:
             return;
         const double gap = m_line.isEmpty() ? 0 : m_space;
         if (!m_line.isEmpty() && m_line.width + gap + m_cluster.width > m_width) {
-            m_stack.add(m_line);
-            m_line = m_empty;
-            m_line.add(m_cluster, {0, 0});
+            m_stack.add(std::exchange(m_line, m_empty));
+            m_line.add(std::move(m_cluster), {0, 0});
         } else if (m_isWord && m_endsInWord) {
             continueWord(gap);
         } else {
-            m_line.add(m_cluster, {m_line.width + gap, 0});
+            m_line.add(std::move(m_cluster), {m_line.width + gap, 0});
         }
         m_endsInWord = m_isWord;
         m_cluster = Setting();
@@ -204,10 +206,10 @@ private:
     void flush() {
         settle();
         if (!m_line.isEmpty())
-            m_stack.add(m_line);
+            m_stack.add(std::move(m_line));
     }
 
-    QFont m_font;
+    SharedFont m_font;
     QFontMetricsF m_metrics;
     Typesetter m_set;
     double m_width, m_space;
@@ -265,8 +267,8 @@ Setting cellOf(const Formula& cell, const QFont& words, const Typesetter& set) {
     const QString text = QString::fromStdString(cell.text);
     if (text.isEmpty())
         return out;
-    out.width = metrics.horizontalAdvance(text);
-    out.texts.push_back({{0, 0}, text, words});
+    out.width = advanceOf(words, text);
+    out.texts.push_back({{0, 0}, text, std::make_shared<const QFont>(words)});
     return out;
 }
 
@@ -293,11 +295,11 @@ Grid gridOf(const Table& table, const QFont& words, const Typesetter& set, doubl
     return grid;
 }
 
-Setting rowOf(const Grid& grid, const std::vector<Setting>& cells) {
+Setting rowOf(const Grid& grid, std::vector<Setting> cells) {
     Setting row;
     double x = 0;
     for (std::size_t c = 0; c < cells.size(); ++c) {
-        row.add(cells[c], {c == 0 ? x : x + grid.widths[c] - cells[c].width, 0});
+        row.add(std::move(cells[c]), {c == 0 ? x : x + grid.widths[c] - cells[c].width, 0});
         x += grid.widths[c] + grid.gap;
     }
     row.width = grid.width();
@@ -335,7 +337,7 @@ Stack tableOf(const Table& table, const QFont& words, TypeSize size, double widt
     for (std::size_t r = 0; r < grid.rows.size(); ++r) {
         if (r == 1 || (table.hasTotal && r + 1 == grid.rows.size()))
             stack.add(ruleOf(grid.width(), std::max(1.0, kHairline * size.pixels)));
-        stack.add(rowOf(grid, grid.rows[r]));
+        stack.add(rowOf(grid, std::move(grid.rows[r])));
     }
     return stack;
 }

@@ -5,6 +5,7 @@
 
 #include <QFontInfo>
 #include <algorithm>
+#include <utility>
 
 namespace tailpoint {
 
@@ -21,7 +22,7 @@ double indentFor(const Typesetter& set, const std::vector<Setting>& pieces, doub
 }
 
 /// Pieces filled into rows; the first baseline stays where it is.
-Setting filled(const Typesetter& set, const std::vector<Setting>& pieces, double gap, double room) {
+Setting filled(const Typesetter& set, std::vector<Setting> pieces, double gap, double room) {
     const double indent = indentFor(set, pieces, room);
     Setting out, row;
     double baseline = 0, start = 0, descent = 0;
@@ -29,17 +30,16 @@ Setting filled(const Typesetter& set, const std::vector<Setting>& pieces, double
     const auto flush = [&] {
         if (any)
             baseline += descent + kBrokenLeading * set.em() + row.ascent;
-        out.add(row, {start, baseline});
         descent = row.descent;
+        out.add(std::exchange(row, {}), {start, baseline});
         any = true;
     };
-    for (const Setting& piece : pieces) {
+    for (Setting& piece : pieces) {
         if (!row.isEmpty() && start + row.width + gap + piece.width > room) {
             flush();
-            row = Setting();
             start = indent;
         }
-        set.append(row, piece, row.isEmpty() ? 0 : gap / set.em());
+        set.append(row, std::move(piece), row.isEmpty() ? 0 : gap / set.em());
     }
     flush();
     return out;
@@ -55,8 +55,8 @@ Setting Typesetter::brokenTerm(const Formula& sum, std::size_t i, double room) c
     const bool fenced = minus ? isFenced(whole, 0) : isFenced(sum, i);
     Setting out = i == 0 ? Setting() : text(minus ? QStringLiteral("\u2212") : QStringLiteral("+"));
     const double gap = out.isEmpty() ? 0 : kBrokenGap, fence = fenced ? 0.7 * m_em : 0;
-    const Setting rest = broken(inner, room - out.width - gap * m_em - fence);
-    append(out, fenced ? parentheses(rest) : rest, gap);
+    Setting rest = broken(inner, room - out.width - gap * m_em - fence);
+    append(out, fenced ? parentheses(std::move(rest)) : std::move(rest), gap);
     return out;
 }
 
@@ -73,13 +73,13 @@ Setting Typesetter::broken(const Formula& f, double room) const {
                 one = brokenTerm(f, i, within);
             pieces.push_back(std::move(one));
         }
-        return filled(*this, pieces, kBrokenGap * m_em, room);
+        return filled(*this, std::move(pieces), kBrokenGap * m_em, room);
     }
     case FormulaKind::negative: { // the first term of a sum, say
         Setting out = text(QStringLiteral("\u2212"));
         const bool fenced = isFenced(f, 0);
-        const Setting inner = broken(f.parts[0], room - out.width - (fenced ? 0.7 * m_em : 0));
-        append(out, fenced ? parentheses(inner) : inner);
+        Setting inner = broken(f.parts[0], room - out.width - (fenced ? 0.7 * m_em : 0));
+        append(out, fenced ? parentheses(std::move(inner)) : std::move(inner));
         return out;
     }
     case FormulaKind::root:
@@ -92,8 +92,9 @@ Setting Typesetter::broken(const Formula& f, double room) const {
     case FormulaKind::function: {
         Setting out = text(QString::fromStdString(f.text));
         const double rest = room - out.width - 0.7 * m_em;
-        const Setting argument = broken(f.parts[0], rest);
-        append(out, isFenced(f, 0) ? parentheses(argument) : argument, isFenced(f, 0) ? 0 : 0.167);
+        Setting argument = broken(f.parts[0], rest);
+        append(out, isFenced(f, 0) ? parentheses(std::move(argument)) : std::move(argument),
+               isFenced(f, 0) ? 0 : 0.167);
         return out;
     }
     case FormulaKind::relation: {
@@ -107,7 +108,7 @@ Setting Typesetter::broken(const Formula& f, double room) const {
             append(piece, broken(f.parts[i], room - piece.width - kIndent * m_em));
             pieces.push_back(std::move(piece));
         }
-        return filled(*this, pieces, 0.28 * m_em, room);
+        return filled(*this, std::move(pieces), 0.28 * m_em, room);
     }
     case FormulaKind::row:
         return filled(*this, words(f), kBrokenGap * m_em, room);
@@ -121,7 +122,7 @@ Setting Typesetter::broken(const Formula& f, double room) const {
                 append(piece, text(QStringLiteral("\u00b7")), 0.06);
             pieces.push_back(std::move(piece));
         }
-        return filled(*this, pieces, 0.1 * m_em, room);
+        return filled(*this, std::move(pieces), 0.1 * m_em, room);
     }
     default:
         return whole;
@@ -137,7 +138,7 @@ struct Band {
 /// Letters without the air round them.
 Band inkOf(const Setting::Text& text) {
     constexpr double kOver = 0.8, kUnder = 0.25;
-    const double size = QFontInfo(text.font).pixelSize();
+    const double size = QFontInfo(*text.font).pixelSize();
     return {text.at.y() - kOver * size, text.at.y() + kUnder * size};
 }
 

@@ -20,7 +20,7 @@ public:
     std::vector<Setting> words(const Formula& row) const;
 
     /// Puts `more` to the right, `space` ems off.
-    void append(Setting& out, const Setting& more, double space = 0) const;
+    void append(Setting& out, Setting more, double space = 0) const;
     /// Broken into lines where it is wider than `room`: sums before a sign, also under roots, in fractions
     /// and in arguments; products before a factor; rows at their spaces.
     Setting broken(const Formula& formula, double room) const;
@@ -43,14 +43,14 @@ private:
     Setting sum(const Formula& formula) const;
     Setting product(const Formula& formula) const;
     Setting fraction(const Formula& formula) const;
-    Setting over(const Setting& above, const Setting& below) const;
+    Setting over(Setting above, Setting below) const;
     Setting power(const Formula& formula) const;
     Setting root(const Formula& formula) const;
     Setting rootOver(const Setting& radicand) const;
     Setting function(const Formula& formula) const;
     Setting relation(const Formula& formula) const;
     Setting row(const Formula& formula) const;
-    Setting parentheses(const Setting& inner) const;
+    Setting parentheses(Setting inner) const;
     Setting bars(const Setting& inner) const;
     QPainterPath crescent(double top, double bottom, double bulge) const;
 
