@@ -69,7 +69,7 @@ std::string ofPanel(const QString& html) {
 std::string ofSetting(const Setting& setting) {
     std::string out = setting.texts.front().text.toStdString();
     for (std::size_t i = 1; i < setting.texts.size(); ++i)
-        append(out, setting.texts[i].text.toStdString(), setting.texts[i].font.italic());
+        append(out, setting.texts[i].text.toStdString(), setting.texts[i].font->italic());
     return out;
 }
 
