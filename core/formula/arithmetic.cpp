@@ -79,13 +79,11 @@ Value finite(long double x) {
 Value valueOf(Function function, long double x, AngleUnit unit) {
     switch (function) {
     case Function::sine:
-        return cosSinExtended(x, unit).sin;
+        return sinExtended(x, unit);
     case Function::cosine:
-        return cosSinExtended(x, unit).cos;
-    case Function::tangent: {
-        const CosSin direction = cosSinExtended(x, unit);
-        return quotient(direction.sin, direction.cos);
-    }
+        return cosExtended(x, unit);
+    case Function::tangent:
+        return quotient(sinExtended(x, unit), cosExtended(x, unit));
     case Function::arctangent:
         return arctangent(x, unit);
     case Function::arcsine:

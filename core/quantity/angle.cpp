@@ -31,23 +31,35 @@ CosSin turnedByQuarters(CosSin base, int quarters) {
     }
 }
 
-// cos and sin of `part` of a quarter turn, |part| <= quarter / 2; exact where the values are algebraic and
-// known.
-CosSin cosSinWithinEighth(long double part, long double quarter) {
+long double radiansOf(long double part, long double quarter) {
+    return part * (kPi / 2) / quarter;
+}
+
+// Of `part` of a quarter turn, |part| <= quarter / 2; exact where the values are algebraic and known.
+long double cosWithinEighth(long double part, long double quarter) {
     const long double size = std::fabs(part);
-    const long double sign = part < 0 ? -1.0L : 1.0L;
     if (size == 0) {
-        return {1, 0};
+        return 1;
     }
     if (2 * size == quarter) {
-        const long double diagonal = std::sqrt(0.5L);
-        return {diagonal, sign * diagonal};
+        return std::sqrt(0.5L);
     }
-    if (3 * size == quarter) {
-        return {std::sqrt(3.0L) / 2, sign * 0.5L};
+    return 3 * size == quarter ? std::sqrt(3.0L) / 2 : std::cos(radiansOf(part, quarter));
+}
+
+long double sinWithinEighth(long double part, long double quarter) {
+    const long double size = std::fabs(part);
+    if (size == 0) {
+        return 0;
     }
-    const long double radians = part * (kPi / 2) / quarter;
-    return {std::cos(radians), std::sin(radians)};
+    if (2 * size == quarter) {
+        return std::copysign(std::sqrt(0.5L), part);
+    }
+    return 3 * size == quarter ? std::copysign(0.5L, part) : std::sin(radiansOf(part, quarter));
+}
+
+CosSin cosSinWithinEighth(long double part, long double quarter) {
+    return {cosWithinEighth(part, quarter), sinWithinEighth(part, quarter)};
 }
 
 // Zeros come out as +0, so that no later product or arctangent sees a signed zero.
@@ -102,14 +114,27 @@ CosSin cosSin(double value, AngleUnit unit) {
     return withoutSignedZeros(turnedByQuarters(cosSinWithinEighth(part, quarter), quarters));
 }
 
-CosSin cosSinExtended(long double value, AngleUnit unit) {
-    if (unit == AngleUnit::rad) {
-        return {std::cos(value), std::sin(value)};
-    }
+namespace {
+
+// The sine of an angle and so many quarter turns; never -0.
+long double sinExtended(long double value, AngleUnit unit, int further) {
     const long double quarter = quarterIn(unit);
     int quarters = 0;
     const long double part = std::remquo(value, quarter, &quarters);
-    return withoutSignedZeros(turnedByQuarters(cosSinWithinEighth(part, quarter), quarters));
+    quarters += further;
+    const long double size =
+        (quarters & 1) != 0 ? cosWithinEighth(part, quarter) : sinWithinEighth(part, quarter);
+    return ((quarters & 2) != 0 ? -size : size) + 0.0L;
+}
+
+} // namespace
+
+long double sinExtended(long double value, AngleUnit unit) {
+    return unit == AngleUnit::rad ? std::sin(value) : sinExtended(value, unit, 0);
+}
+
+long double cosExtended(long double value, AngleUnit unit) {
+    return unit == AngleUnit::rad ? std::cos(value) : sinExtended(value, unit, 1);
 }
 
 double normalized(double value, AngleUnit unit) {

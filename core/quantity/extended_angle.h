@@ -6,7 +6,9 @@
 
 namespace tailpoint {
 
-/// As cosSin() (core/quantity/angle.h), exact reduction and exact values included.
-CosSin cosSinExtended(long double value, AngleUnit unit);
+/// As cosSin() (core/quantity/angle.h), exact reduction and exact values included; each by itself, for a line
+/// of calculation has one of them.
+long double sinExtended(long double value, AngleUnit unit);
+long double cosExtended(long double value, AngleUnit unit);
 
 } // namespace tailpoint

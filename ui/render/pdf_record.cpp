@@ -3,8 +3,10 @@
 
 #include "ui/files/source_date.h"
 
+#include <QLibraryInfo>
 #include <QPdfWriter>
 #include <QUuid>
+#include <QVersionNumber>
 
 namespace tailpoint {
 
@@ -38,8 +40,10 @@ void settleDate(QByteArray& pdf) {
         return time ? time->toString(QLatin1String(form)).toLatin1() : QByteArray();
     };
     // Qt 6.4: "/CreationDate (D:20261129152629+00'00')"; Qt 6.8 has a second one, and the same in XMP.
-    for (const char* key : {"/CreationDate (D:", "/ModDate (D:"})
-        settle(pdf, key, ')', written("yyyyMMddHHmmss'Z'"));
+    settle(pdf, "/CreationDate (D:", ')', written("yyyyMMddHHmmss'Z'"));
+    if (QLibraryInfo::version() < QVersionNumber(6, 5)) // to look for what is not there takes long in a key
+        return;
+    settle(pdf, "/ModDate (D:", ')', written("yyyyMMddHHmmss'Z'"));
     for (const char* key : {"xmp:CreateDate=\"", "xmp:ModifyDate=\"", "xmp:MetadataDate=\""})
         settle(pdf, key, '"', written("yyyy-MM-ddTHH:mm:ss'+00:00'"));
 }
