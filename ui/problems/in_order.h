@@ -32,7 +32,7 @@ bool madeInOrder(std::size_t count, const std::atomic<bool>& isCancelled, Make m
     const std::size_t waiting = 16 * workers();
     struct Slot {
         std::unique_ptr<Made> made;
-        std::size_t maker = 0;
+        std::size_t index = 0, maker = 0;
     };
     std::vector<Slot> ring(waiting);
     const std::size_t threadCount = std::max(userCount, std::min(workers(), count));
@@ -42,6 +42,10 @@ bool madeInOrder(std::size_t count, const std::atomic<bool>& isCancelled, Make m
     std::size_t next = 0;
     std::array<std::size_t, userCount> used{};
     bool stops = false;
+    const auto isMade = [&](std::size_t index) { // not what another user is behind with
+        const Slot& slot = ring[index % waiting];
+        return slot.made && slot.index == index;
+    };
     const auto mayMake = [&] {
         return next < count && next < *std::min_element(used.begin(), used.end()) + waiting;
     };
@@ -57,7 +61,7 @@ bool madeInOrder(std::size_t count, const std::atomic<bool>& isCancelled, Make m
         lock.unlock();
         auto made = std::make_unique<Made>(make(index));
         lock.lock();
-        ring[index % waiting] = {std::move(made), who};
+        ring[index % waiting] = {std::move(made), index, who};
         changed.notify_all();
     };
     const auto useNext = [&](std::size_t who, auto& user, std::unique_lock<std::mutex>& lock) {
@@ -77,7 +81,7 @@ bool madeInOrder(std::size_t count, const std::atomic<bool>& isCancelled, Make m
         while (!stops && used[who] < count) {
             if (!spent[who].empty())
                 takeApart(who, lock);
-            else if (ring[used[who] % waiting].made)
+            else if (isMade(used[who]))
                 useNext(who, user, lock);
             else if (mayMake())
                 makeNext(who, lock);

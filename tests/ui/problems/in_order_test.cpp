@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/problems/in_order.h"
 
+#include <chrono>
 #include <gtest/gtest.h>
 #include <set>
 #include <string>
@@ -19,10 +20,13 @@ struct Diary {
 struct Writer {
     Diary& diary;
     std::size_t stopsAt = 1'000'000;
+    std::chrono::microseconds takes{0};
     bool operator()(std::size_t i, const std::string& made) const {
         EXPECT_EQ(made, std::to_string(i));
         diary.seen.push_back(i);
         diary.threads.insert(std::this_thread::get_id());
+        if (takes.count() > 0)
+            std::this_thread::sleep_for(takes);
         return i < stopsAt;
     }
     void end() const {
@@ -64,6 +68,19 @@ TEST(MadeInOrder, EachUserHasAllInOrderOnAThreadOfItsOwn) {
         EXPECT_EQ(first.threads, std::set{std::this_thread::get_id()});
         EXPECT_EQ(second.threads.size(), 1U);
         EXPECT_NE(second.threads, first.threads);
+    }
+}
+
+TEST(MadeInOrder, AUserFarAheadGetsNothingThatTheOtherIsBehindWith) {
+    for (const bool isFirstSlow : {true, false}) {
+        const std::atomic<bool> isCancelled = false;
+        const std::chrono::microseconds slow{300}, quick{0};
+        Diary first, second;
+        EXPECT_TRUE(madeInOrder(400, isCancelled, madeOf,
+                                Writer{.diary = first, .takes = isFirstSlow ? slow : quick},
+                                Writer{.diary = second, .takes = isFirstSlow ? quick : slow}));
+        EXPECT_EQ(first.seen, upTo(400));
+        EXPECT_EQ(second.seen, upTo(400));
     }
 }
 
