@@ -120,6 +120,37 @@ private:
     std::vector<WorkedQuantity> m_quantities;
 };
 
+/// With the numbers that are to be seen, not those behind them.
+Formula asPrinted(Formula formula) {
+    if (formula.kind == FormulaKind::number)
+        formula.value = shownValue(formula);
+    for (Formula& part : formula.parts)
+        part = asPrinted(part);
+    return formula;
+}
+
+/// One in the last place of a printed number, or of the first in what is printed.
+double lastPlaceIn(const Formula& formula) {
+    if (formula.kind != FormulaKind::number)
+        return formula.parts.empty() ? 0 : lastPlaceIn(formula.parts.front());
+    const auto [digits, exponent] = splitExponent(formula.text);
+    const auto point = digits.find('.');
+    const auto decimals =
+        point == std::string_view::npos ? 0.0 : static_cast<double>(digits.size() - point - 1);
+    return std::pow(10.0, (exponent.empty() ? 0.0 : std::stod(std::string(exponent))) - decimals);
+}
+
+/// Keyed as it is printed, the line gives what is printed, to its last place. A calculator in radians is
+/// keyed by nobody who looks for the slip.
+bool computesAsPrinted(const Working& line, AngleUnit unit, std::string_view slip) {
+    constexpr long double tie = 1e-9L;
+    if (!line.substituted || !line.value || slip.starts_with("radian-mode"))
+        return true;
+    const auto keyed = evaluate(asPrinted(*line.substituted), unit),
+               printed = evaluate(asPrinted(*line.value), unit);
+    return keyed && printed && std::fabs(*keyed - *printed) <= (0.5L + tie) * lastPlaceIn(*line.value);
+}
+
 MarkOptions aloneFor(std::string_view slip) {
     MarkOptions options;
     options.onlySlips.emplace_back(slip);
@@ -139,8 +170,8 @@ public:
         if (finding == nullptr)
             return std::nullopt;
         ExplainOptions options;
-        if (way.route->way == Route::Way::components)
-            options.method = Method::components;
+        options.method =
+            way.route->way == Route::Way::components ? Method::components : Method::triangle;
         const Worked right = explain(m_sketch, m_solved, m_construction, 0, options);
         const ChangedLine& line = finding->lines.front();
         if (!isOf(line, way.lines.front().first))
@@ -168,6 +199,8 @@ public:
             return std::nullopt; // a number alone: no line that could be followed
         if (readAlike(own.general, out.right.general) && readAlike(own.substituted, out.right.substituted))
             return std::nullopt; // nothing to be seen
+        if (!computesAsPrinted(own, m_sketch.angleUnit, m_slip))
+            return std::nullopt; // its number would be a second slip
         out.worked = bare(out.worked, out.flaw);
         return out;
     }
@@ -233,14 +266,31 @@ private:
 
 } // namespace
 
-std::optional<FlawedSolution> flawed(const Sketch& sketch, std::string_view slip, std::uint32_t seed) {
+namespace {
+
+/// A component of what points along an axis of the sheet: it is seen, not calculated, and nobody slips there.
+bool isOfAnAxis(const QuantityId& line, const Solved& solved) {
+    constexpr double none = 1e-9; // of the magnitude
+    if ((line.what != What::x && line.what != What::y) ||
+        (line.of.kind != VectorId::Kind::force && line.of != kSumVector))
+        return false;
+    const Solution& found = solved.solutions.front();
+    const Eigen::Vector2d& vector = (line.of == kSumVector ? found.sum : found.forces[line.of.index]).vector;
+    return vector.cwiseAbs().minCoeff() <= none * vector.norm();
+}
+
+enum class Lines { calculated, any };
+
+std::optional<FlawedSolution> flawedIn(Lines lines, const Sketch& sketch, std::string_view slip,
+                                       std::uint32_t seed) {
     const Solved solved = solve(sketch);
     const auto table = slipTable(sketch, solved, std::array{slip});
     if (!table)
         return std::nullopt;
     std::vector<const SlipNumbers*> ways;
     for (const SlipNumbers& one : table->slips)
-        if (one.changes && one.lines.size() == 1 && hasAllAnswers(*table, one))
+        if (one.changes && one.lines.size() == 1 && hasAllAnswers(*table, one) &&
+            (lines == Lines::any || !isOfAnAxis(one.lines.front().first, solved)))
             ways.push_back(&one);
     if (ways.empty())
         return std::nullopt;
@@ -251,6 +301,13 @@ std::optional<FlawedSolution> flawed(const Sketch& sketch, std::string_view slip
             return made;
     }
     return std::nullopt;
+}
+
+} // namespace
+
+std::optional<FlawedSolution> flawed(const Sketch& sketch, std::string_view slip, std::uint32_t seed) {
+    auto made = flawedIn(Lines::calculated, sketch, slip, seed);
+    return made ? made : flawedIn(Lines::any, sketch, slip, seed);
 }
 
 namespace {
@@ -281,14 +338,16 @@ std::optional<FlawedSolution> flawedBySome(const Sketch& sketch, std::span<const
                                            std::uint32_t seed) {
     Pick pick = pickFrom(likely);
     Lots lots(seed);
-    for (std::size_t left = pick.first.size(); left > 0; --left) { // each of those that can be as often
+    for (std::size_t left = pick.first.size(); left > 0; --left) // each of those that can be as often
         std::swap(pick.first[lots.below(static_cast<std::uint32_t>(left))], pick.first[left - 1]);
-        if (auto made = flawed(sketch, pick.first[left - 1].id, seed))
-            return made;
+    for (const Lines lines : {Lines::calculated, Lines::any}) {
+        for (auto slip = pick.first.rbegin(); slip != pick.first.rend(); ++slip)
+            if (auto made = flawedIn(lines, sketch, slip->id, seed))
+                return made;
+        for (const SlipEntry& slip : pick.rest)
+            if (auto made = flawedIn(lines, sketch, slip.id, seed))
+                return made;
     }
-    for (const SlipEntry& slip : pick.rest)
-        if (auto made = flawed(sketch, slip.id, seed))
-            return made;
     return std::nullopt;
 }
 

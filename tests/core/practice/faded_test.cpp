@@ -149,35 +149,6 @@ TEST(FlawedSolutions, ASlipRewritesItsLineAndIsCarriedOn) {
     EXPECT_FALSE(toText(made->mend).empty());
 }
 
-TEST(FlawedSolutions, TheFlawedLineComputesAsItIsPrinted) {
-    for (const FamilyEntry& family : problemFamilies())
-        for (const int level : {1, 3}) {
-            const auto made = problem({std::string(family.id), level, 74});
-            int found = 0;
-            for (const SlipEntry& slip : slipEntries()) {
-                const auto one =
-                    slip.place == SlipPlace::calculation ? flawed(made->sketch, slip.id, 3) : std::nullopt;
-                if (!one)
-                    continue;
-                ++found;
-                const Working& line = one->worked.steps[one->flaw.step].workings[one->flaw.working];
-                EXPECT_NE(toText(*line.value), toText(*one->right.value)) << slip.id;
-                const auto printed =
-                    line.substituted ? evaluate(*line.substituted, AngleUnit::deg) : std::nullopt;
-                const auto result = evaluate(*line.value, AngleUnit::deg);
-                ASSERT_TRUE(result) << slip.id;
-                if (printed && slip.id != "radian-mode-once" &&
-                    slip.id != "radian-mode") { // keyed in radians
-                    EXPECT_NEAR(static_cast<double>(*printed), static_cast<double>(*result),
-                                0.02 * std::fabs(static_cast<double>(*result)) + 0.2)
-                        << slip.id << '\n'
-                        << toText(one->worked);
-                }
-            }
-            EXPECT_GE(found, 1) << family.id << ' ' << level;
-        }
-}
-
 /// Two lines may give the same wrong number: the one that the key names is the only one that is wrong. 240
 /// problems and their seeds.
 TEST(FlawedSolutions, EveryOtherLineComputesAsItIsPrinted) {
