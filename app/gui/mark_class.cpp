@@ -71,11 +71,9 @@ int writeClass(ClassMarking& marking, std::vector<Target>& targets, FeedbackPage
     };
     give([](ClassOutput& output) { return output.begin(); });
     while (const auto row = status == kDone ? marking.next() : std::nullopt) {
-        if (!row->fault.empty())
-            complain(QStringLiteral("%1:%2: %3")
-                         .arg(table)
-                         .arg(row->line)
-                         .arg(QString::fromStdString(row->fault)));
+        if (const std::string fault = row->faults(); !fault.empty())
+            complain(
+                QStringLiteral("%1:%2: %3").arg(table).arg(row->line).arg(QString::fromStdString(fault)));
         give([&](ClassOutput& output) { return output.row(*row); });
         if (status == kDone && feedback.isWanted())
             status = feedback.write(studentHtml(question.sketch, *row));

@@ -86,11 +86,9 @@ int markAll(KeyMarking& marking, std::vector<Written>& all, FeedbackPages& feedb
     for (Written& one : all)
         one.bytes += one.output->begin();
     while (const auto row = status == kDone ? marking.next() : std::nullopt) {
-        if (!row->fault.empty())
-            complain(QStringLiteral("%1:%2: %3")
-                         .arg(table)
-                         .arg(row->line)
-                         .arg(QString::fromStdString(row->fault)));
+        if (const std::string fault = row->faults(); !fault.empty())
+            complain(
+                QStringLiteral("%1:%2: %3").arg(table).arg(row->line).arg(QString::fromStdString(fault)));
         for (Written& one : all)
             one.bytes += one.output->row(*row);
         if (feedback.isWanted() && marking.sketch())

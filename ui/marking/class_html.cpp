@@ -123,8 +123,8 @@ private:
         m_rows += "</td></tr>\n";
         if (row.own && !row.own->remark.empty())
             appendNote(columns, "Points set by the marker: " + safe(row.own->remark));
-        if (!row.fault.empty())
-            appendNote(columns, "Line " + std::to_string(row.line) + ": " + safe(row.fault));
+        if (const std::string fault = row.faults(); !fault.empty())
+            appendNote(columns, "Line " + std::to_string(row.line) + ": " + safe(fault));
     }
 
     /// Below a row, as wide as the table.

@@ -56,6 +56,10 @@ std::optional<ClassFault> faultOfBytes(std::string_view text) {
 
 } // namespace
 
+std::string MarkedRow::faults() const {
+    return fault + (fault.empty() || ownFault.empty() ? "" : "; ") + ownFault;
+}
+
 double MarkedRow::points() const {
     if (own)
         return own->points;
@@ -191,7 +195,7 @@ MarkedRow ClassMarking::unmarked(const CsvRow& row) const {
         if (m_all[i].kind == Kind::own && marked.fault.empty() && !trimmed(cell).empty()) {
             auto own = readOwnPoints(cell, marked.of);
             if (auto* fault = std::get_if<std::string>(&own))
-                marked.fault = std::move(*fault);
+                marked.ownFault = std::move(*fault);
             else
                 marked.own = std::get<OwnPoints>(std::move(own));
         }

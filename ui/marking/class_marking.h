@@ -28,8 +28,10 @@ struct MarkedRow {
     /// Then why, with the mend; beside a marking, why a cell of it is `unread`.
     std::string fault;
     std::optional<OwnPoints> own;
-    double of = 0; ///< points that can be had
+    std::string ownFault; ///< why they can't be read: the marker's affair, and the answers are marked
+    double of = 0;        ///< points that can be had
 
+    std::string faults() const;       ///< both, for who marks; empty: none
     double points() const;            ///< the marker's own, where there are such
     std::string_view verdict() const; ///< "unread" where it can't be read
     /// The likeliest slip; nullptr: none is named.

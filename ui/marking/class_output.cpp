@@ -43,9 +43,9 @@ public:
     std::string row(const MarkedRow& row) override {
         m_tally.add(row);
         std::string out = (row.who.empty() ? "line " + std::to_string(row.line) : oneLine(row.who)) + ": ";
-        out += row.marking ? markedText(*row.marking) : "unread: " + row.fault + '\n';
-        if (row.marking && !row.fault.empty())
-            out += "  unread: " + row.fault + '\n';
+        out += row.marking ? markedText(*row.marking) : "unread: " + row.faults() + '\n';
+        if (row.marking && !row.faults().empty())
+            out += "  unread: " + row.faults() + '\n';
         if (row.own)
             out += "  override: " + pointsText(row.own->points) + " of " + pointsText(row.of) +
                    (row.own->remark.empty() ? "" : ": " + oneLine(row.own->remark, 400)) + '\n';

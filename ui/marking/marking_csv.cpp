@@ -27,7 +27,7 @@ public:
         cells.insert(cells.end(),
                      {std::string(row.verdict()), pointsText(row.points(), m_form.decimalMark()),
                       slip ? slip->id : std::string(),
-                      slip && row.fault.empty() ? toText(slip->sentence, Minus::ascii) : row.fault});
+                      slip && row.faults().empty() ? toText(slip->sentence, Minus::ascii) : row.faults()});
         cells.insert(cells.end(), row.extra.begin(), row.extra.end());
         return csvLine(cells, m_form);
     }

@@ -83,8 +83,8 @@ JsonValue studentJson(const MarkedRow& row) {
     members.insert(members.end(), verdict.begin(), verdict.end());
     if (row.own)
         members.push_back({"override", ownPointsJson(*row.own)});
-    if (!row.fault.empty())
-        members.insert(members.begin() + 3, {"message", jsonText(row.fault)});
+    if (const std::string fault = row.faults(); !fault.empty())
+        members.insert(members.begin() + 3, {"message", jsonText(fault)});
     append(members, row.marking.value_or(Marking{}));
     return jsonObject(std::move(members));
 }

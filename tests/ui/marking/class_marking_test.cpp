@@ -164,10 +164,14 @@ TEST_F(MarkingAClass, TakesAMarkersOwnPointsAndRemark) {
     EXPECT_EQ(rows[2].points(), 0);
     EXPECT_EQ(rows[3].verdict(), "unread");
     EXPECT_EQ(rows[3].points(), 1) << "what can't be read can still be given points";
-    for (std::size_t i = 4; i < 7; ++i)
-        EXPECT_EQ(rows[i].verdict(), "unread") << rows[i].fault;
-    EXPECT_NE(rows[4].fault.find("outside 0 to 2 points"), std::string::npos);
-    EXPECT_NE(rows[5].fault.find("as 2: shown orally"), std::string::npos);
+    for (std::size_t i = 4; i < 7; ++i) { // own points that can't be read take nothing from the row
+        EXPECT_EQ(rows[i].verdict(), rows[6].verdict());
+        EXPECT_NE(rows[i].verdict(), "unread");
+        EXPECT_EQ(rows[i].points(), 1) << "for a right R, as without own points";
+        EXPECT_TRUE(rows[i].fault.empty()) << "a student is told nothing of it";
+    }
+    EXPECT_NE(rows[4].faults().find("outside 0 to 2 points"), std::string::npos);
+    EXPECT_NE(rows[5].faults().find("as 2: shown orally"), std::string::npos);
 }
 
 TEST_F(MarkingAClass, IsWrittenAsTheTableWithFourColumnsMore) {
