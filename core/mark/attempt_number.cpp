@@ -78,12 +78,21 @@ std::string plainForce(std::string_view typed) {
     return withExponent(std::move(text));
 }
 
-/// Kilograms as the unit of their weight; whether there were such.
+/// A unit of mass as that of its weight; whether there was one.
 std::pair<std::string, bool> massAsForce(std::string_view typed) {
     const std::string text = trimmed(typed);
-    for (const std::string_view name : {"kilograms", "kilogram", "kg"})
-        if (text.ends_with(name))
-            return {text.substr(0, text.size() - name.size()) + "kgf", true};
+    for (const auto& [mass, force] :
+         std::initializer_list<std::pair<std::string_view, std::string_view>>{{"kilograms", "kgf"},
+                                                                              {"kilogram", "kgf"},
+                                                                              {"kg", "kgf"},
+                                                                              {"tonnes", "tonf"},
+                                                                              {"tonne", "tonf"},
+                                                                              {"t", "tonf"}}) {
+        const std::size_t before = text.size() - std::min(text.size(), mass.size());
+        if (text.ends_with(mass) && before > 0 &&
+            (text[before - 1] == ' ' || (text[before - 1] >= '0' && text[before - 1] <= '9')))
+            return {text.substr(0, before) + std::string(force), true};
+    }
     return {text, false};
 }
 

@@ -76,7 +76,7 @@ struct GivenNumber {
     std::vector<GivenReading> readings;
     bool hasUnit = false; ///< a unit was written, or a form that needs none (slope, bearing, words)
     bool drawn = false;   ///< `half` is the drawing's tolerance
-    bool isMass = false;  ///< kilograms for a force; `readings` are of their weight
+    bool isMass = false;  ///< kilograms or tonnes for a force; `readings` are of their weight
 };
 /// The line of calculation that a number is given for, where it is asked for that line and no other: right is
 /// what the chain of that route has there, and of two answers the subject's own.

@@ -186,9 +186,9 @@ void Sheet::remark(const Part& part, MarkedQuantity& quantity, const Given& give
             SENTENCE("marking", "Right within rounding; to the figures that are asked for it is {value}."),
             "value", inWords(quantity.expectedText)));
     if (given.number->isMass)
-        quantity.remarks.push_back(
-            voice.say(SENTENCE("marking", "A kilogram is a unit of mass; a force is stated in {unit}."),
-                      "unit", inWords(std::string(symbolOf(m_question.sketch().forceUnit)))));
+        quantity.remarks.push_back(voice.say(
+            SENTENCE("marking", "Kilograms and tonnes are units of mass; a force is stated in {unit}."),
+            "unit", inWords(std::string(symbolOf(m_question.sketch().forceUnit)))));
     else if (given.verdict == Verdict::unit)
         say(SENTENCE("marking", "The value is right; its unit is missing."));
     if (isNegativeSize(given))

@@ -47,6 +47,9 @@ TEST(MarkWritten, KilogramsAreAnotherUnit) {
         EXPECT_EQ(marking.points, 1);
     }
     EXPECT_EQ(verdictOf(marked(two(), {"R = 46.4 kgf"}), "R"), Verdict::right);
+    for (const char* value : {"R = 0.0464 t", "R = 0.0464t", "R = 0.046362 tonnes"})
+        EXPECT_EQ(verdictOf(marked(two(), {value}), "R"), Verdict::unit) << value;
+    EXPECT_EQ(faultOf(two(), {"R = 0.0464 foot"}).code, AttemptFault::Code::unreadable);
 }
 
 /// By hand: 2.13483° is 2° 8.09′, or 2° 8′ 5.4″.
