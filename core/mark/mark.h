@@ -61,6 +61,7 @@ struct MarkOptions {
     /// Ids of the slips that are looked for; empty: all. With a few a Marker is made in a tenth of the time,
     /// and evidence looks stronger than it is.
     std::vector<std::string> onlySlips{};
+    bool saysWhy = true; ///< false: verdicts and points alone, no slips and no question back, in less time
 };
 
 /// One number as given, in the sheet's units; a direction from the question's axis, in its sense.

@@ -77,6 +77,8 @@ Marking Sheet::made(Part part) const {
     for (MarkedQuantity& quantity : part.quantities)
         out.of += quantity.of;
     out.quantities = std::move(part.quantities);
+    if (!m_question.options.saysWhy)
+        return out;
     for (const Fitting& fitting : part.fittings)
         out.slips.push_back(m_telling.finding(fitting, part.givens));
     if (!part.fittings.empty())

@@ -170,8 +170,7 @@ public:
         if (finding == nullptr)
             return std::nullopt;
         ExplainOptions options;
-        options.method =
-            way.route->way == Route::Way::components ? Method::components : Method::triangle;
+        options.method = way.route->way == Route::Way::components ? Method::components : Method::triangle;
         const Worked right = explain(m_sketch, m_solved, m_construction, 0, options);
         const ChangedLine& line = finding->lines.front();
         if (!isOf(line, way.lines.front().first))

@@ -80,6 +80,7 @@ Found findSketch(const FamilyRow& family, const Draft& draft) {
     MarkOptions options;
     options.bothAnswers = family.answers == 2;
     options.onlySlips.assign(slips.begin(), slips.end());
+    options.saysWhy = false;
     for (int drawn = 0, compared = 0; drawn < kDraws && compared < kComparisons; ++drawn) {
         Sketch sketch = family.draw(draft);
         const Solved solved = solve(sketch);

@@ -325,6 +325,7 @@ Scheme schemeOf(const Sketch& sketch, const MarkOptions& options, std::span<cons
         slips.empty() ? commonSlips() : std::vector<std::string_view>(slips.begin(), slips.end());
     MarkOptions alone = options;
     alone.onlySlips.assign(wanted.begin(), wanted.end());
+    alone.saysWhy = false;
     return SchemeMaker(sketch, Marker(sketch, solve(sketch), alone)).make();
 }
 
