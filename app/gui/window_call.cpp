@@ -4,7 +4,7 @@
 #include "app/gui/display.h"
 #include "app/gui/ended.h"
 #include "app/verbs.h"
-#include "ui/style/chevron_style.h"
+#include "ui/style/tuned_style.h"
 #include "ui/window/main_window.h"
 
 #include <QApplication>
@@ -79,7 +79,7 @@ int openWindow(int argc, char** argv) {
     const auto application = applicationOnDisplay(argc, argv, arguments);
     if (const auto status = withoutFonts())
         return *status;
-    QApplication::setStyle(new ChevronStyle); // the application's from now on
+    QApplication::setStyle(new TunedStyle); // the application's from now on
     MainWindow window(arguments.files.isEmpty() ? QString() : arguments.files[0]);
     const EndedFromOutside endings([&] { window.keepUnsavedWork(); }, [&] { window.leaveUnsavedWork(); });
     window.show();

@@ -230,14 +230,18 @@ TEST_F(LinesInTheWindow, EscapeLeavesAndOtherValuesEndIt) {
 QString printed(const Working& line) {
     return QString::fromStdString(toText(*line.value, Minus::ascii));
 }
+QString unsignedText(QString text) {
+    return text.remove(u'-').remove(QChar(0x2212));
+}
 /// What is given, and what other lines of the solution come to: a line may come to the same number.
 bool isAnothers(const QString& number, const AskedLines& asked, const Working& own) {
     for (const Step& step : asked.worked().steps)
-        if (step.key == StepKey::given && hasNumber(QString::fromStdString(toText(step)), number))
+        if (step.key == StepKey::given && hasNumber(unsignedText(QString::fromStdString(toText(step))),
+                                                    unsignedText(number))) // "45.0° clockwise"
             return true;
     for (std::size_t line = 0; line < asked.lines().size(); ++line)
         if (asked.working(line).subject != own.subject &&
-            printed(asked.working(line)).remove(u'-') == QString(number).remove(u'-'))
+            unsignedText(printed(asked.working(line))) == unsignedText(number))
             return true;
     return false;
 }

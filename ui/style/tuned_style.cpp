@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: MIT
-#include "ui/style/chevron_style.h"
+#include "ui/style/tuned_style.h"
 
 #include <QApplication>
 #include <QIconEngine>
 #include <QPainter>
 #include <QPainterPath>
+#include <QStyleOptionComplex>
 #include <algorithm>
 
 namespace tailpoint {
@@ -50,13 +51,27 @@ private:
 
 } // namespace
 
-QIcon ChevronStyle::standardIcon(StandardPixmap which, const QStyleOption* option,
-                                 const QWidget* widget) const {
+QIcon TunedStyle::standardIcon(StandardPixmap which, const QStyleOption* option,
+                               const QWidget* widget) const {
     if (which == SP_ToolBarHorizontalExtensionButton)
         return QIcon(new Chevrons(false));
     if (which == SP_ToolBarVerticalExtensionButton)
         return QIcon(new Chevrons(true));
     return QProxyStyle::standardIcon(which, option, widget);
+}
+
+void TunedStyle::drawComplexControl(ComplexControl control, const QStyleOptionComplex* option,
+                                    QPainter* painter, const QWidget* widget) const {
+    QProxyStyle::drawComplexControl(control, option, painter, widget);
+    if (control != CC_ComboBox || !(option->state & State_HasFocus))
+        return;
+    constexpr double wide = 2;
+    painter->save();
+    painter->setRenderHint(QPainter::Antialiasing);
+    painter->setPen(QPen(option->palette.color(QPalette::Link), wide));
+    painter->setBrush(Qt::NoBrush);
+    painter->drawRoundedRect(QRectF(option->rect).adjusted(wide / 2, wide / 2, -wide / 2, -wide / 2), 3, 3);
+    painter->restore();
 }
 
 } // namespace tailpoint
